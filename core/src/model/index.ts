@@ -1,0 +1,23 @@
+/**
+ * The nouns. Words used everywhere, in code, files and on screens:
+ *
+ * slot     one place in a session: an intent, a first choice, a dose, a way to go up
+ * dose     what is asked: sets × reps, hold, distance or time, per side or not, effort, rest, tempo
+ * ladder   the easier-to-harder forms of one movement; a rung is one form on it
+ * plan     a programme fitted to one person: every slot filled, dosed, with reasons
+ * finding  what a check says of a readable programme; a problem is input that is wrong
+ * caution  a body-region stress that a person must avoid, limit or watch
+ * place    somewhere a person trains, with its equipment; a window is when they can
+ * reserve  repetitions in reserve: how many more could have been done
+ */
+export * from "./dose.ts";
+export * from "./equipment.ts";
+export * from "./exercise.ts";
+export * from "./finding.ts";
+export * from "./muscle.ts";
+export * from "./pattern.ts";
+export * from "./person.ts";
+export * from "./place.ts";
+export * from "./plan.ts";
+export * from "./programme.ts";
+export * from "./stress.ts";

@@ -1,0 +1,48 @@
+import type { Weekday } from "../day.ts";
+import type { Load, MassUnit } from "../units.ts";
+import type { Equipment } from "./equipment.ts";
+
+/** A weight stack. Its numbers are labels: they never compare with another machine. */
+export interface Stack {
+  readonly unit: MassUnit;
+  /** Every pin, rising. */
+  readonly pins: readonly number[];
+}
+
+export interface OpenHours {
+  readonly day: Weekday;
+  /** Minutes after midnight, wall time. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Out of order, lent or locked away from a day to a day, both included. */
+export interface Outage {
+  readonly what: Equipment;
+  readonly from: string;
+  readonly to: string;
+}
+
+/** Somewhere a person trains, with what is really there. */
+export interface Place {
+  readonly id: string;
+  readonly name: string;
+  /** IANA time zone. */
+  readonly zone: string;
+  /** How many of each; a thing that is not here is not there. */
+  readonly equipment: Readonly<Partial<Record<Equipment, number>>>;
+  /** Loads of single implements, per piece. `pairs` says that there are two of each. */
+  readonly dumbbells?: { readonly loads: readonly Load[]; readonly pairs: boolean };
+  readonly kettlebells?: readonly Load[];
+  readonly bars?: readonly Load[];
+  /** Plates, as pairs. */
+  readonly plates?: readonly { readonly load: Load; readonly pairs: number }[];
+  readonly collars?: Load;
+  /** Bands by the owner's own labels, weakest first. */
+  readonly bands?: readonly string[];
+  readonly stacks?: Readonly<Partial<Record<Equipment, Stack>>>;
+  /** Single weights for one hand or a bag, where nothing above fits: filled bags, backpacks, weighted balls. */
+  readonly bags?: readonly Load[];
+  readonly open?: readonly OpenHours[];
+  readonly outages?: readonly Outage[];
+}

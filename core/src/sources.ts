@@ -1,0 +1,76 @@
+/**
+ * Every published source that a number in Stave rests on.
+ *
+ * `read` says how we know it: "primary" read in the source itself, "secondary" in a restatement, "memory" not looked
+ * up. "practice" is common practice without a source; "ours" is a decision of this project and no claim about the world.
+ */
+export interface Source {
+  readonly cite: string;
+  readonly read: "primary" | "secondary" | "memory" | "practice" | "ours";
+}
+
+export const SOURCES = {
+  acsm2009: {
+    cite: "Ratamess et al. 2009, Progression models in resistance training for healthy adults, Med Sci Sports Exerc 41:687–708",
+    read: "primary",
+  },
+  baechleEarle: {
+    cite: "Baechle & Earle, Essentials of Strength Training and Conditioning: the two-for-two rule",
+    read: "secondary",
+  },
+  brzycki1993: { cite: "Brzycki 1993, Strength testing, JOPERD 64(1):88–90", read: "secondary" },
+  deLeva1996: {
+    cite: "de Leva 1996, Adjustments to Zatsiorsky–Seluyanov's segment inertia parameters, J Biomech 29:1223–1230",
+    read: "secondary",
+  },
+  ebben2011: {
+    cite: "Ebben et al. 2011, Kinetic analysis of several variations of push-ups, J Strength Cond Res 25:2891–2894",
+    read: "secondary",
+  },
+  epley1985: { cite: "Epley 1985, Poundage chart, Boyd Epley Workout", read: "secondary" },
+  fenwick2009: {
+    cite: "Fenwick et al. 2009, Comparison of different rowing exercises, J Strength Cond Res 23:350–358",
+    read: "primary",
+  },
+  garber2011: {
+    cite: "Garber et al. 2011, Quantity and quality of exercise, Med Sci Sports Exerc 43:1334–1359",
+    read: "secondary",
+  },
+  haffTriplett2016: {
+    cite: "Haff & Triplett (eds) 2016, Essentials of Strength Training and Conditioning, 4th ed.",
+    read: "secondary",
+  },
+  helme2020: {
+    cite: "Helme et al. 2020, lead-foot share in the rear-foot-elevated split squat, J Strength Cond Res, doi 10.1519/JSC.0000000000003727",
+    read: "primary",
+  },
+  intPound1959: { cite: "International yard and pound agreement 1959: 1 lb = 0.45359237 kg exactly", read: "memory" },
+  iso8601: { cite: "ISO 8601, dates written YYYY-MM-DD", read: "memory" },
+  iusca2021: {
+    cite: "Schoenfeld et al. 2021, IUSCA position stand on hypertrophy, Int J Strength Cond 1(1)",
+    read: "secondary",
+  },
+  melroseDawes2015: {
+    cite: "Melrose & Dawes 2015, Resistance characteristics of the suspension training row, J Athl Enhanc",
+    read: "primary",
+  },
+  mier2014: { cite: "Mier et al. 2014, Weight of body mass in push-ups, Int J Exerc Sci 7:161–168", read: "primary" },
+  nscaChart: { cite: "NSCA training load chart, one page: repetitions and per cent of 1RM", read: "secondary" },
+  nscaEssentialsTable: {
+    cite: "Essentials of Strength Training and Conditioning, table of per cent of 1RM and repetitions allowed",
+    read: "secondary",
+  },
+  ours: { cite: "Our own choice, no source; a practising coach and a clinician have not signed it yet", read: "ours" },
+  pelland2024: {
+    cite: "Pelland et al. 2024, The resistance training dose response, SportRxiv; Sports Med 2025, doi 10.1007/s40279-025-02344-w",
+    read: "primary",
+  },
+  practice: { cite: "Common practice, no source", read: "practice" },
+  rfc5545: { cite: "RFC 5545, Internet Calendaring and Scheduling Core Object Specification", read: "memory" },
+  zourdos2016: {
+    cite: "Zourdos et al. 2016, RIR-based rating of perceived exertion, J Strength Cond Res 30:267–275",
+    read: "primary",
+  },
+} as const satisfies Record<string, Source>;
+
+export type SourceId = keyof typeof SOURCES;

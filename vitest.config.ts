@@ -1,0 +1,16 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    include: [
+      "core/src/**/*.test.ts",
+      "server/src/**/*.test.ts",
+      "scripts/**/*.test.ts",
+      "bench/**/*.test.ts",
+      "examples/**/*.test.ts",
+    ],
+    pool: "threads",
+    isolate: false,
+    testTimeout: 60_000,
+  },
+});
