@@ -1,0 +1,24 @@
+import type { Catalogue, Exercise, Ladder } from "../model/index.ts";
+import { SQUAT_LADDER } from "./ladders/squat.ts";
+import { SQUAT } from "./squat.ts";
+
+const EXERCISES: readonly Exercise[] = [...SQUAT];
+const LADDERS: readonly Ladder[] = [SQUAT_LADDER];
+
+/**
+ * A catalogue ready to look up, in the order of its entries.
+ *
+ * @throws RangeError when two exercises or two ladders have the same id
+ */
+export function assemble(exercises: readonly Exercise[], ladders: readonly Ladder[]): Catalogue {
+  const byId = new Map(exercises.map((exercise) => [exercise.id, exercise]));
+  const ladderIds = new Set(ladders.map(({ id }) => id));
+  if (byId.size !== exercises.length || ladderIds.size !== ladders.length) {
+    const ids = [...exercises.map(({ id }) => id), ...ladders.map(({ id }) => `ladder ${id}`)];
+    const twice = ids.find((id, i) => ids.indexOf(id) !== i);
+    throw new RangeError(`Cannot assemble a catalogue as every id must be there once: "${twice}" is there twice`);
+  }
+  return { exercises: byId, ladders };
+}
+
+export const CATALOGUE: Catalogue = assemble(EXERCISES, LADDERS);
