@@ -19,6 +19,10 @@ export const SOURCES = {
     read: "secondary",
   },
   brzycki1993: { cite: "Brzycki 1993, Strength testing, JOPERD 64(1):88–90", read: "secondary" },
+  cooke2019: {
+    cite: "Cooke et al. 2019, Body mass and femur length and repetitions to failure in the back squat, J Strength Cond Res 33:890–895",
+    read: "primary",
+  },
   deLeva1996: {
     cite: "de Leva 1996, Adjustments to Zatsiorsky–Seluyanov's segment inertia parameters, J Biomech 29:1223–1230",
     read: "secondary",
@@ -44,11 +48,19 @@ export const SOURCES = {
     cite: "Helme et al. 2020, lead-foot share in the rear-foot-elevated split squat, J Strength Cond Res, doi 10.1519/JSC.0000000000003727",
     read: "primary",
   },
+  hutchinsGearhart2010: {
+    cite: "Hutchins & Gearhart 2010, Accuracy of 1RM prediction equations for the bench press and biceps curl, 27 trained men",
+    read: "primary",
+  },
   intPound1959: { cite: "International yard and pound agreement 1959: 1 lb = 0.45359237 kg exactly", read: "memory" },
   iso8601: { cite: "ISO 8601, dates written YYYY-MM-DD", read: "memory" },
   iusca2021: {
     cite: "Schoenfeld et al. 2021, IUSCA position stand on hypertrophy, Int J Strength Cond 1(1)",
     read: "secondary",
+  },
+  mayhew1995: {
+    cite: "Mayhew et al. 1995, Muscular endurance repetitions to predict bench press strength, J Sports Med Phys Fitness 35:108–113",
+    read: "primary",
   },
   melroseDawes2015: {
     cite: "Melrose & Dawes 2015, Resistance characteristics of the suspension training row, J Athl Enhanc",
@@ -66,7 +78,27 @@ export const SOURCES = {
     read: "primary",
   },
   practice: { cite: "Common practice, no source", read: "practice" },
+  reynolds2006: {
+    cite: "Reynolds, Gordon & Robergs 2006, Prediction of 1RM strength from multiple repetition maximum testing, J Strength Cond Res 20:584–592",
+    read: "primary",
+  },
   rfc5545: { cite: "RFC 5545, Internet Calendaring and Scheduling Core Object Specification", read: "memory" },
+  ribeiro2020: {
+    cite: "Ribeiro et al. 2020, warm-up sets at 40 and 80 % of the working load in squat and bench press, Int J Environ Res Public Health 17:6882",
+    read: "primary",
+  },
+  richensCleather2014: {
+    cite: "Richens & Cleather 2014, repetitions at given percentages of the leg press 1RM, Biol Sport 31:157–161",
+    read: "primary",
+  },
+  riebe2015: {
+    cite: "Riebe et al. 2015, Updating ACSM's recommendations for exercise preparticipation health screening, Med Sci Sports Exerc 47:2473–2479",
+    read: "secondary",
+  },
+  shimano2006: {
+    cite: "Shimano et al. 2006, repetitions at percentages of the 1RM, J Strength Cond Res 20:819–823 (figures as restated by Cooke et al. 2019)",
+    read: "secondary",
+  },
   zourdos2016: {
     cite: "Zourdos et al. 2016, RIR-based rating of perceived exertion, J Strength Cond Res 30:267–275",
     read: "primary",
