@@ -1,0 +1,17 @@
+/** Bundles the program `stave` into one file that plain Node runs. */
+import { chmodSync } from "node:fs";
+import { build } from "esbuild";
+
+await build({
+  entryPoints: { stave: "server/src/main.ts", typeset: "server/src/documents/sheet/typeset.ts" },
+  outdir: "server/dist",
+  bundle: true,
+  platform: "node",
+  format: "esm",
+  target: "node20",
+  sourcemap: true,
+  logLevel: "warning",
+  external: ["@myriaddreamin/typst-ts-node-compiler"],
+  banner: { js: 'import { createRequire as __require } from "node:module"; const require = __require(import.meta.url);' },
+});
+chmodSync("server/dist/stave.js", 0o755);
