@@ -1,0 +1,41 @@
+import type { Dose, Exercise, Grade, StressTag } from "../model/index.ts";
+import { STRESS_TAGS } from "../model/index.ts";
+import { type DoseFacts, doseWords } from "./dose-words.ts";
+import { type DoseWord, RAISED_BY } from "./raised-by.ts";
+
+/**
+ * Grade of one tag at one set, by four rules in this order.
+ *
+ *   1. base 0 stays 0, except that `pressor` becomes 1 when breath or near failure is true
+ *   2. a word that raises the tag: base + 1, at most 3
+ *   3. else a light dose, where it lowers the tag: base - 1, at least 1
+ *   4. else the base
+ *
+ * @param base grade of the movement at a middle dose, 0 to 3
+ * @source ours
+ * @example
+ * gradeAt("grip", 2, new Set(["heavy"])) //=> 3
+ */
+export function gradeAt(tag: StressTag, base: Grade, words: ReadonlySet<DoseWord>): Grade {
+  if (base === 0) return tag === "pressor" && (words.has("breath") || words.has("near failure")) ? 1 : 0;
+  const { raisedBy, lightLowers } = RAISED_BY[tag];
+  if (raisedBy.some((word) => words.has(word))) return Math.min(3, base + 1) as Grade;
+  if (lightLowers && words.has("light")) return Math.max(1, base - 1) as Grade;
+  return base;
+}
+
+/**
+ * Grades of a form at a dose: for every tag the highest of all its sets. Tags at 0 are left out; a dose without sets
+ * has the base grades.
+ */
+export function gradesOf(exercise: Exercise, dose: Dose, facts: DoseFacts): Partial<Record<StressTag, Grade>> {
+  const sets = dose.sets.map((set) => doseWords(exercise, set, facts));
+  const grades: Partial<Record<StressTag, Grade>> = {};
+  for (const tag of STRESS_TAGS) {
+    const base = exercise.stress[tag] ?? 0;
+    const each = sets.map((words) => gradeAt(tag, base, words));
+    const grade = each.length === 0 ? base : (Math.max(...each) as Grade);
+    if (grade > 0) grades[tag] = grade;
+  }
+  return grades;
+}

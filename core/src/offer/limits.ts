@@ -1,0 +1,77 @@
+import { type Day, printDay } from "../day.ts";
+import type { Limit, Reason } from "../model/index.ts";
+import { type Mass, massOf } from "../units.ts";
+import { reason } from "./reasons.ts";
+
+/** The written limits that bind on one day, and what must be asked about them. */
+export interface LimitsOnDay {
+  readonly loads: readonly Limit[];
+  readonly rests: readonly Limit[];
+  readonly movements: readonly Limit[];
+  readonly asks: readonly Reason[];
+}
+
+/**
+ * Which of a person's written limits bind on a day.
+ *
+ * The steps of one letter (same kind, writer, part, side, movement and way of counting) follow one another by date.
+ * Where two overlap, the strictest binds. Between two steps, and after the last, the one that ended last stays and
+ * asks; only a recorded review ends it, and with it the earlier steps of the letter. Different letters bind together.
+ *
+ * @example
+ * limitsOn([tenPoundsToMarch8, twentyFivePoundsToMarch22], day("2027-03-30")).loads // 25 lb, and it asks
+ */
+export function limitsOn(limits: readonly Limit[], on: Day): LimitsOnDay {
+  const letters = new Map<string, Limit[]>();
+  for (const limit of limits) {
+    const { kind, who, applies, part, side, movement } = limit;
+    const key = JSON.stringify([kind, who, applies ?? "total", part ?? null, side, movement ?? null]);
+    letters.set(key, [...(letters.get(key) ?? []), limit]);
+  }
+  const binding: Limit[] = [];
+  const asks: Reason[] = [];
+  for (const steps of letters.values()) {
+    const step = stepOn(steps, on);
+    if (step === undefined) continue;
+    binding.push(step);
+    if (!(on <= step.to)) asks.push(reason("offer/ask-limit", askData(step)));
+  }
+  return {
+    loads: binding.filter((limit) => limit.kind === "load"),
+    rests: binding.filter((limit) => limit.kind === "rest"),
+    movements: binding.filter((limit) => limit.kind === "movement"),
+    asks,
+  };
+}
+
+function stepOn(steps: readonly Limit[], on: Day): Limit | undefined {
+  const reviewed = steps.filter((step) => step.lifted !== undefined && step.lifted.on <= on);
+  const liftedTo = Math.max(Number.NEGATIVE_INFINITY, ...reviewed.map((step) => step.to));
+  const begun = steps.filter((step) => step.from <= on && !(step.to <= liftedTo));
+  const current = begun.filter((step) => on <= step.to);
+  const lastEnd = Math.max(...begun.map((step) => step.to));
+  return strictest(current.length > 0 ? current : begun.filter((step) => step.to === lastEnd));
+}
+
+function strictest(steps: readonly Limit[]): Limit | undefined {
+  return steps.toSorted((a, b) => massAllowed(a) - massAllowed(b) || a.to - b.to || a.from - b.from)[0];
+}
+
+/** @returns the exact mass that a load limit allows; a limit that names none allows none */
+export function massAllowed(limit: Limit): Mass {
+  return limit.atMost === undefined ? (0 as Mass) : massOf(limit.atMost);
+}
+
+function askData(limit: Limit): Reason["data"] {
+  const { kind, who, part, side, movement, atMost, applies } = limit;
+  return {
+    kind,
+    to: printDay(limit.to),
+    who,
+    side,
+    ...(part === undefined ? {} : { part }),
+    ...(movement === undefined ? {} : { movement }),
+    ...(applies === undefined ? {} : { applies }),
+    ...(atMost === undefined ? {} : { atMost: { value: atMost.value, unit: atMost.unit } }),
+  };
+}
