@@ -18,6 +18,10 @@ export const SOURCES = {
     cite: "Baechle & Earle, Essentials of Strength Training and Conditioning: the two-for-two rule",
     read: "secondary",
   },
+  bazValle2022: {
+    cite: "Baz-Valle et al. 2022, A systematic review of the effects of different resistance training volumes on muscle hypertrophy, J Hum Kinet 81:199–210",
+    read: "primary",
+  },
   brzycki1993: { cite: "Brzycki 1993, Strength testing, JOPERD 64(1):88–90", read: "secondary" },
   cooke2019: {
     cite: "Cooke et al. 2019, Body mass and femur length and repetitions to failure in the back squat, J Strength Cond Res 33:890–895",
@@ -57,6 +61,10 @@ export const SOURCES = {
   iusca2021: {
     cite: "Schoenfeld et al. 2021, IUSCA position stand on hypertrophy, Int J Strength Cond 1(1)",
     read: "secondary",
+  },
+  lowerBodySplit2022: {
+    cite: "Front Psychol 2022, 13:1010596, lower-body work of six exercises × 3 sets in one session or two (authors not noted)",
+    read: "primary",
   },
   mayhew1995: {
     cite: "Mayhew et al. 1995, Muscular endurance repetitions to predict bench press strength, J Sports Med Phys Fitness 35:108–113",
