@@ -17,7 +17,7 @@ export function offsetInScalar(
   if (style === "block") return 0;
   let at = style === "plain" ? 0 : 1;
   const end = style === "plain" ? written.length : written.length - 1;
-  for (let left = offset; left > 0 && at < end; ) {
+  for (let left = offset; at < end; ) {
     const piece = nextPiece(written, at, style);
     if (piece.value > left) break;
     at += piece.length;

@@ -2,7 +2,7 @@ import type { z } from "zod";
 import type { Path } from "./finding.ts";
 import { nearNames } from "./near.ts";
 import { offsetInScalar } from "./scalar-offset.ts";
-import { boundsOf, namesOf, optionOf, schemasAt } from "./schema-walk.ts";
+import { boundsOf, formsWithout, keySchemasOf, namesOf, optionOf, schemasAt } from "./schema-walk.ts";
 import type { Branch, Fault } from "./yaml-tree.ts";
 
 type Issue = z.core.$ZodIssue;
@@ -37,18 +37,7 @@ function faultsOf(root: Branch, from: readonly Schema[], issue: Issue, base: Pat
     case "invalid_type":
       return [fault("value/type", { ...foundIn(branch), ...allowedFor(issue, schemas) })];
     case "unrecognized_keys":
-      return issue.keys.map((name) => {
-        const names = namesOf(schemas);
-        const near = nearNames(name, names);
-        return {
-          code: "key/unknown",
-          at: [...path, name],
-          offset: branch.children?.get(name)?.nameStart ?? branch.start,
-          found: name,
-          ...(names.length > 0 ? { allowed: listed(names) } : {}),
-          ...(near.length > 0 ? { maybe: near.join(", ") } : {}),
-        };
-      });
+      return unknownKeys(issue, schemas, branch, path);
     case "invalid_value":
     case "invalid_union":
       return [fault("value/choice", choiceOf(branch, allowedValues(issue)))];
@@ -58,17 +47,45 @@ function faultsOf(root: Branch, from: readonly Schema[], issue: Issue, base: Pat
     case "not_multiple_of":
       return [fault("value/step", { ...foundIn(branch), allowed: String(issue.divisor) })];
     case "invalid_key":
-      return issue.issues.map((inner) => ({
-        ...(faultsOf(branch, [], inner as Issue, [])[0] ?? fault("key/unknown")),
-        at: path,
-        offset: branch.nameStart ?? branch.start,
-        found: String(path.at(-1)),
-      }));
+      return badKey(root, from, issue, path);
     case "custom":
       return [customFault(issue, branch, path)];
     default:
       return [fault("value/form", foundIn(branch))];
   }
+}
+
+function unknownKeys(
+  issue: z.core.$ZodIssueUnrecognizedKeys,
+  schemas: readonly Schema[],
+  branch: Branch,
+  path: Path,
+): Fault[] {
+  const present = [...(branch.children?.keys() ?? [])].map(String);
+  const names = namesOf(formsWithout(schemas, present, issue.keys));
+  return issue.keys.map((name) => {
+    const near = nearNames(name, names);
+    return {
+      code: "key/unknown",
+      at: [...path, name],
+      offset: branch.children?.get(name)?.nameStart ?? branch.start,
+      found: name,
+      ...(names.length > 0 ? { allowed: listed(names) } : {}),
+      ...(near.length > 0 ? { maybe: near.join(", ") } : {}),
+    };
+  });
+}
+
+/** A name is read as a scalar of its own, so that its slips are told as those of any value. */
+function badKey(root: Branch, from: readonly Schema[], issue: z.core.$ZodIssueInvalidKey, path: Path): Fault[] {
+  const own = issue.path.filter((step) => typeof step !== "symbol");
+  const keys = keySchemasOf(schemasAt(from, own.slice(0, -1)));
+  const { branch } = branchAt(root, path);
+  const name = String(path.at(-1));
+  const key: Branch = { value: name, start: branch.nameStart ?? branch.start, written: { text: name, style: "plain" } };
+  return issue.issues.flatMap((inner) =>
+    faultsOf(key, keys, inner, []).map((fault) => ({ ...fault, at: path, found: name })),
+  );
 }
 
 /** Tells only of the form that the text comes nearest to: the one whose own names fit best. */

@@ -23,6 +23,29 @@ export function optionOf(schemas: readonly Schema[], index: number): readonly Sc
   });
 }
 
+/** The schemas that the names of a map must meet. */
+export function keySchemasOf(schemas: readonly Schema[]): readonly Schema[] {
+  return schemas.flatMap(branches).flatMap((schema) => {
+    const { def } = (schema as z.core.$ZodTypes)._zod;
+    return def.type === "record" ? [unwrapped(def.keyType)] : [];
+  });
+}
+
+/** Those forms of a map in which just these of its names are unknown: where a union settled on one, that one. */
+export function formsWithout(
+  schemas: readonly Schema[],
+  names: Iterable<string>,
+  unknown: readonly string[],
+): readonly Schema[] {
+  const present = [...names];
+  const fitting = schemas.flatMap(branches).filter((schema) => {
+    const known = new Set(namesOf([schema]));
+    const strange = present.filter((name) => !known.has(name));
+    return strange.length === unknown.length && strange.every((name) => unknown.includes(name));
+  });
+  return fitting.length > 0 ? fitting : schemas;
+}
+
 /** Every name that a map may have. */
 export function namesOf(schemas: readonly Schema[]): readonly string[] {
   const names = schemas.flatMap(branches).flatMap((schema) => {

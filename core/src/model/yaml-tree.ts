@@ -72,18 +72,19 @@ export function growTree(text: string): Grown {
       faults.push({ code: "yaml/directive", at: [], offset: token.offset, found: token.source.trim() });
     }
   }
+  // A directive can change what the rest means, so nothing after it is judged.
+  if (faults.length > 0) return { faults };
   // Names are compared here and not by the parser, which takes time in the square of their number.
   const documents = [...new Composer({ uniqueKeys: false, strict: true }).compose(tokens, false, text.length)];
-  const second = documents[1];
+  const [document, second] = documents;
   if (second) faults.push({ code: "yaml/second-document", at: [], offset: second.range[0] });
-  const document = documents[0];
   for (const error of document?.errors ?? []) faults.push(syntaxFault(text, error.code, error.pos[0], error.message));
-  if (document === undefined || document.errors.length > 0) return { faults: firstOfEachLine(text, faults) };
-  if (document.contents === null || (isScalar(document.contents) && document.contents.source === "")) {
-    const code = text.includes("#") ? "yaml/only-comments" : "yaml/empty";
-    return { faults: faults.length > 0 ? faults : [{ code, at: [], offset: 0 }] };
+  if (document && document.errors.length > 0) return { faults: firstOfEachLine(text, faults) };
+  const contents = document?.contents;
+  if (!contents || (isScalar(contents) && contents.source === "")) {
+    return { faults: [{ code: text.includes("#") ? "yaml/only-comments" : "yaml/empty", at: [], offset: 0 }] };
   }
-  const root = grow(text, document.contents as ParsedNode, [], undefined, faults);
+  const root = grow(text, contents as ParsedNode, [], undefined, faults);
   return { root, faults };
 }
 
