@@ -1,8 +1,9 @@
 import type { Catalogue, Exercise, Ladder } from "../model/index.ts";
 import { SQUAT_LADDER } from "./ladders/squat.ts";
 import { SQUAT } from "./squat.ts";
+import { SQUAT_SUPPORT } from "./squat-support.ts";
 
-const EXERCISES: readonly Exercise[] = [...SQUAT];
+const EXERCISES: readonly Exercise[] = [...SQUAT, ...SQUAT_SUPPORT];
 const LADDERS: readonly Ladder[] = [SQUAT_LADDER];
 
 /**

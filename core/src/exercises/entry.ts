@@ -31,7 +31,8 @@ const ONE_SIDED: readonly Limb[] = ["one arm", "one leg", "split stance"];
  * A full catalogue entry from what is particular to it.
  *
  * One arm, one leg and a split stance are done on each side; a hold range makes it a hold; carries are counted in
- * metres, jumps and throws in contacts; times come from the usual ones of its kind. All of it can be said otherwise.
+ * metres, jumps and throws in contacts; times come from the usual ones of its kind; its sources are our own judgement
+ * and that of its body share. All of it can be said otherwise.
  *
  * @example entry({ id: "body-squat", ... }).setupS //=> 15
  */
@@ -53,7 +54,7 @@ export function entry({ faults, needs, ...said }: Entry): Exercise {
     seated: false,
     lowering: false,
     switchS: eachSide ? SWITCH_S : 0,
-    sources: ["ours"],
+    sources: said.bodyShare ? ["ours", said.bodyShare.source] : ["ours"],
     ...USUAL_TIMES[kind],
     ...said,
     mode,

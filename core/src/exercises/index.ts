@@ -1,1 +1,2 @@
 export * from "./catalogue.ts";
+export * from "./ladder.ts";
