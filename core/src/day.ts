@@ -77,9 +77,21 @@ export function civil(value: Day): Civil {
   };
 }
 
-/** @example printDay(day("2027-03-28")) //=> "2027-03-28" */
+/**
+ * Writes a day as ISO 8601 does.
+ *
+ * @throws RangeError outside the years 0000 to 9999, which four digits cannot say, or when the day is not whole
+ * @source iso8601
+ * @example
+ * printDay(day("2027-03-28")) //=> "2027-03-28"
+ */
 export function printDay(value: Day): string {
   const { year, month, date } = civil(value);
+  if (!(Number.isInteger(value) && year >= 0 && year <= 9999)) {
+    throw new RangeError(
+      `Cannot print a day as it must be whole and in the years 0000 to 9999: current value is ${value}`,
+    );
+  }
   return `${String(year).padStart(4, "0")}-${String(month).padStart(2, "0")}-${String(date).padStart(2, "0")}`;
 }
 
@@ -93,7 +105,8 @@ export function weekdayOf(value: Day): Weekday {
 }
 
 /**
- * Whole years of age on a day. Someone born on 29 February turns a year older on 1 March of a common year.
+ * Whole years of age on a day, negative before birth. Someone born on 29 February turns a year older on 1 March of a
+ * common year.
  *
  * @example ageOn(day("2008-02-29"), day("2026-02-28")) //=> 17
  */

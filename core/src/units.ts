@@ -36,9 +36,10 @@ const MAX_MASS = 50_000 * 1000 * PER_GRAM;
  * massOf({ value: 25, unit: "lb" }) //=> 1133980925000
  */
 export function massOf(load: Load): Mass {
-  const thousandths = Math.round(load.value * 1000);
+  // Adding 0 turns −0, which would print as another number, into 0.
+  const thousandths = Math.round(load.value * 1000) + 0;
   const mass = load.unit === "kg" ? thousandths * PER_GRAM : thousandths * PER_MILLI_POUND;
-  if (!(mass >= 0 && mass <= MAX_MASS)) {
+  if (!(load.value >= 0 && mass <= MAX_MASS)) {
     throw new RangeError(
       `Cannot weigh a load as it must be from 0 to 50,000 kg: current value is ${load.value} ${load.unit}`,
     );
@@ -71,9 +72,16 @@ export function inGrams(mass: Mass): number {
   return Math.round(mass / PER_GRAM);
 }
 
-/** @returns the mass as a load in the wanted unit, rounded to a thousandth of it */
+/**
+ * A mass as a load in the wanted unit, for people to read. Exact when the mass came from a load in that unit. Pounds
+ * read as kilograms and back may be a thousandth off, which is why a load keeps the unit it was lifted in.
+ *
+ * @returns the load, rounded to a thousandth of its unit
+ * @example
+ * asLoad(lb(45), "kg") //=> { value: 20.412, unit: "kg" }
+ */
 export function asLoad(mass: Mass, unit: MassUnit): Load {
-  return { value: Math.round((unit === "kg" ? inKg(mass) : inLb(mass)) * 1000) / 1000, unit };
+  return { value: Math.round(mass / (unit === "kg" ? PER_GRAM : PER_MILLI_POUND)) / 1000, unit };
 }
 
 /** @throws RangeError unless a whole number, 0 or more */
@@ -100,9 +108,18 @@ export function share(value: number): Share {
   return value as Share;
 }
 
-/** @param sets sets, a multiple of a quarter */
+/**
+ * @param sets sets, 0 or more, a multiple of a quarter
+ * @throws RangeError otherwise: a third of a set rounded here would be a sum that nobody asked for
+ */
 export function quarters(sets: number): Quarters {
-  return Math.round(sets * 4) as Quarters;
+  const whole = sets * 4;
+  if (!(Number.isInteger(whole) && whole >= 0)) {
+    throw new RangeError(
+      `Cannot count sets as they must be a multiple of a quarter, 0 or more: current value is ${sets}`,
+    );
+  }
+  return whole as Quarters;
 }
 
 /** @returns sets, for people to read */
