@@ -38,10 +38,11 @@ export function formsWithout(
   unknown: readonly string[],
 ): readonly Schema[] {
   const present = [...names];
+  const strangers = new Set(unknown);
   const fitting = schemas.flatMap(branches).filter((schema) => {
     const known = new Set(namesOf([schema]));
     const strange = present.filter((name) => !known.has(name));
-    return strange.length === unknown.length && strange.every((name) => unknown.includes(name));
+    return strange.length === strangers.size && strange.every((name) => strangers.has(name));
   });
   return fitting.length > 0 ? fitting : schemas;
 }
