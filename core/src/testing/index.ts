@@ -1,1 +1,3 @@
+export * from "./made-up-exercise.ts";
+export * from "./made-up-person.ts";
 export * from "./published.ts";
