@@ -1,10 +1,14 @@
 import type { Catalogue, Exercise, Ladder } from "../model/index.ts";
+import { SINGLE_LEG_LADDER } from "./ladders/single-leg.ts";
 import { SQUAT_LADDER } from "./ladders/squat.ts";
+import { STEP_UP_LADDER } from "./ladders/step-up.ts";
+import { LUNGE } from "./lunge.ts";
+import { SINGLE_LEG } from "./single-leg.ts";
 import { SQUAT } from "./squat.ts";
 import { SQUAT_SUPPORT } from "./squat-support.ts";
 
-const EXERCISES: readonly Exercise[] = [...SQUAT, ...SQUAT_SUPPORT];
-const LADDERS: readonly Ladder[] = [SQUAT_LADDER];
+const EXERCISES: readonly Exercise[] = [...SQUAT, ...SQUAT_SUPPORT, ...SINGLE_LEG, ...LUNGE];
+const LADDERS: readonly Ladder[] = [SQUAT_LADDER, SINGLE_LEG_LADDER, STEP_UP_LADDER];
 
 /**
  * A catalogue ready to look up, in the order of its entries.

@@ -1,0 +1,12 @@
+import type { Ladder } from "../../model/index.ts";
+
+export const STEP_UP_LADDER: Ladder = {
+  id: "step-up",
+  name: "Step-up",
+  start: "step-up-low",
+  steps: [
+    { from: "step-up-low", to: "step-up-20", branch: "main" },
+    { from: "step-up-20", to: "step-up-30", branch: "main" },
+    { from: "step-up-20", to: "step-down-slow", branch: "down" },
+  ],
+};
