@@ -12,6 +12,8 @@ await build({
   sourcemap: true,
   logLevel: "warning",
   external: ["@myriaddreamin/typst-ts-node-compiler"],
-  banner: { js: 'import { createRequire as __require } from "node:module"; const require = __require(import.meta.url);' },
+  banner: {
+    js: 'import { createRequire as __require } from "node:module"; const require = __require(import.meta.url);',
+  },
 });
 chmodSync("server/dist/stave.js", 0o755);

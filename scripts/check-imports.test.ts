@@ -17,7 +17,12 @@ describe("the import check", () => {
     ["a re-export upward", "model/x.ts", 'export * from "../fit/index.ts";', "model may not import fit"],
     ["a dynamic import upward", "model/x.ts", 'const a = await import("../fit/index.ts");', "model may not import fit"],
     ["a bare import upward", "model/x.ts", 'import "../fit/index.ts";', "model may not import fit"],
-    ["a neighbour of the same layer", "checks/x.ts", 'import { fit } from "../fit/index.ts";', "checks may not import fit"],
+    [
+      "a neighbour of the same layer",
+      "checks/x.ts",
+      'import { fit } from "../fit/index.ts";',
+      "checks may not import fit",
+    ],
     ["a side door", "fit/x.ts", 'import { a } from "../model/dose.ts";', "not through its index.ts"],
     ["a platform", "fit/x.ts", 'import { readFileSync } from "node:fs";', "may not use the package node:fs"],
     ["test code", "fit/x.ts", 'import { published } from "../testing/index.ts";', "only tests may import testing"],
@@ -26,7 +31,8 @@ describe("the import check", () => {
   });
 
   test("lets through what is allowed", () => {
-    const text = 'import { a } from "../model/index.ts"; import { b } from "./b.ts"; import { z } from "zod"; import { kg } from "../units.ts";';
+    const text =
+      'import { a } from "../model/index.ts"; import { b } from "./b.ts"; import { z } from "zod"; import { kg } from "../units.ts";';
     expect(faultsOf("fit/x.ts", text, layers)).toEqual([]);
     expect(faultsOf("offer/x.ts", 'import { a } from "../loads/index.ts";', layers)).toEqual([]);
   });
