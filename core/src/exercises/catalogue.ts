@@ -1,14 +1,40 @@
 import type { Catalogue, Exercise, Ladder } from "../model/index.ts";
+import { BRIDGE } from "./bridge.ts";
+import { DEADLIFT } from "./deadlift.ts";
+import { HINGE } from "./hinge.ts";
+import { JUMP } from "./jump.ts";
+import { BRIDGE_LADDER } from "./ladders/bridge.ts";
+import { CALF_LADDER } from "./ladders/calf.ts";
+import { HINGE_LADDER } from "./ladders/hinge.ts";
 import { SINGLE_LEG_LADDER } from "./ladders/single-leg.ts";
 import { SQUAT_LADDER } from "./ladders/squat.ts";
 import { STEP_UP_LADDER } from "./ladders/step-up.ts";
+import { LOWER_ISOLATION } from "./lower-isolation.ts";
 import { LUNGE } from "./lunge.ts";
 import { SINGLE_LEG } from "./single-leg.ts";
 import { SQUAT } from "./squat.ts";
 import { SQUAT_SUPPORT } from "./squat-support.ts";
 
-const EXERCISES: readonly Exercise[] = [...SQUAT, ...SQUAT_SUPPORT, ...SINGLE_LEG, ...LUNGE];
-const LADDERS: readonly Ladder[] = [SQUAT_LADDER, SINGLE_LEG_LADDER, STEP_UP_LADDER];
+const EXERCISES: readonly Exercise[] = [
+  ...SQUAT,
+  ...SQUAT_SUPPORT,
+  ...HINGE,
+  ...DEADLIFT,
+  ...BRIDGE,
+  ...SINGLE_LEG,
+  ...LUNGE,
+  ...LOWER_ISOLATION,
+  ...JUMP,
+];
+
+const LADDERS: readonly Ladder[] = [
+  SQUAT_LADDER,
+  HINGE_LADDER,
+  BRIDGE_LADDER,
+  SINGLE_LEG_LADDER,
+  STEP_UP_LADDER,
+  CALF_LADDER,
+];
 
 /**
  * A catalogue ready to look up, in the order of its entries.

@@ -54,7 +54,6 @@ export const SINGLE_LEG: readonly Exercise[] = [
     position: "standing",
     muscles: { "front thigh": 1, buttocks: 1, "inner thigh": 0.5, "side hip": 0.5 },
     loadMeaning: "body only",
-    need: { conditions: ["holds the long stance for 10 seconds without a hand"] },
     stress: { knee_deep: 2, hip_deep: 1, ankle_df: 1, balance: 2, pressor: 1, abd_press: 1 },
     setUp: "Stand in a long stride, hands on the hips, weight mostly over the front foot, back heel raised.",
     move: "Drop the back knee straight to just above the floor, stop, then drive up through the front foot.",

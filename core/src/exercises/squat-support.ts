@@ -112,7 +112,6 @@ export const SQUAT_SUPPORT: readonly Exercise[] = [
     muscles: { "front thigh": 1, buttocks: 0.5, "inner thigh": 0.5 },
     needs: ["leg press"],
     loadMeaning: "stack",
-    need: { conditions: ["two-leg press at the same seat setting has been done"] },
     stress: { hip_deep: 1, knee_deep: 1, sp_axial: 1, supine: 1, floor: 1, pressor: 1, abd_press: 1 },
     setUp: "Seat as for two legs, one foot in the middle of its half of the plate, the other resting on the floor.",
     move: "Press with the one leg to nearly straight, come back slowly, finish the set, then change over.",

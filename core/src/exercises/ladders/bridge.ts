@@ -1,0 +1,14 @@
+import type { Ladder } from "../../model/index.ts";
+
+export const BRIDGE_LADDER: Ladder = {
+  id: "bridge",
+  name: "Bridge and hip thrust",
+  start: "floor-bridge",
+  steps: [
+    { from: "floor-bridge", to: "floor-bridge-pause", branch: "main" },
+    { from: "floor-bridge-pause", to: "bench-bridge", branch: "main" },
+    { from: "bench-bridge", to: "hip-thrust", branch: "main" },
+    { from: "floor-bridge-pause", to: "floor-bridge-load", branch: "floor load" },
+    { from: "floor-bridge-pause", to: "one-leg-bridge", branch: "one leg" },
+  ],
+};
