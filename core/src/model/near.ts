@@ -33,7 +33,7 @@ export function slipsBetween(one: string, other: string, most: number): number {
 const LONGEST = 60;
 
 /**
- * The names that somebody may have meant: a third of the letters may be wrong, at most three.
+ * The names that somebody may have meant: one of two or more letters may be wrong, of six two, of nine three.
  *
  * @returns at most three names, nearest first, ties in the order of `names`
  * @example
@@ -41,7 +41,7 @@ const LONGEST = 60;
  */
 export function nearNames(word: string, names: Iterable<string>): readonly string[] {
   if (word.length > LONGEST) return [];
-  const most = Math.min(3, Math.max(1, Math.floor(word.length / 3)));
+  const most = word.length < 2 ? 0 : Math.min(3, Math.max(1, Math.floor(word.length / 3)));
   const found: { name: string; slips: number }[] = [];
   for (const name of names) {
     const slips = slipsBetween(word, name, most);

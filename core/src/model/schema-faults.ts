@@ -98,12 +98,14 @@ function unionFaults(
   const wrongKind = issue.errors.every((errors) =>
     errors.some((e) => e.path.length === 0 && (e.code === "invalid_type" || e.code === "invalid_value")),
   );
-  const { branch } = branchAt(root, path);
+  const { branch, missing } = branchAt(root, path);
   if (wrongKind) {
     const words = issue.errors.flatMap((errors) =>
       errors.flatMap((e) => (e.code === "invalid_value" ? allowedValues(e) : [String(typeWord(e))])),
     );
-    return [{ code: "value/type", at: path, offset: branch.start, ...choiceOf(branch, [...new Set(words)]) }];
+    const { allowed = "", ...rest } = choiceOf(branch, [...new Set(words)]);
+    const place = { at: path, offset: branch.start, allowed };
+    return [missing ? { code: "key/missing", ...place } : { code: "value/type", ...place, ...rest }];
   }
   const costs = issue.errors.map((errors) => misfit(errors) * 10_000 + errors.length);
   const best = costs.indexOf(Math.min(...costs));

@@ -170,6 +170,13 @@ test("the path of a problem names the place in the document", () => {
   expect(problems("titel: a\n")[0]?.at).toEqual(["titel"]);
 });
 
+test("a decimal comma that would part one value into two is refused, a plain list of numbers is not", () => {
+  const list = z.array(z.union([z.string(), z.number()]));
+  expect(problems("[1–4 kg by 1,5]\n", list).map(line)).toEqual(["yaml/comma 1:13 ,||, "]);
+  expect(readYaml("[1,2,3]\n", "a.yaml", list).ok).toBe(true);
+  expect(readYaml("[1 kg by 1, 5 kg]\n", "a.yaml", list).ok).toBe(true);
+});
+
 test("YAML 1.2: no, yes, dates and times stay text", () => {
   const words = "- no\n- yes\n- 2027-01-11\n- 17:30\n- 1_000\n";
   const read = readYaml(words, "a.yaml", z.array(z.string()));

@@ -167,6 +167,12 @@ function grow(text: string, node: ParsedNode | null, at: Path, nameStart: number
   if (node.anchor !== undefined) faults.push({ code: "yaml/anchor", at, offset: start, found: `&${node.anchor}` });
   if (node.tag !== undefined) faults.push({ code: "yaml/tag", at, offset: start, found: node.tag });
   if (isSeq(node)) {
+    node.items.forEach((item, i) => {
+      const comma = tightComma(text, node.items[i - 1], item);
+      if (comma !== undefined) {
+        faults.push({ code: "yaml/comma", at: [...at, i], offset: comma, found: ",", maybe: ", " });
+      }
+    });
     const children = new Map<number, Branch>();
     node.items.forEach((item, i) => {
       children.set(i, isPair(item) ? { value: null, start } : grow(text, item, [...at, i], undefined, faults));
@@ -194,6 +200,14 @@ function grow(text: string, node: ParsedNode | null, at: Path, nameStart: number
   if (fault) faults.push(fault);
   const style = STYLES[node.type ?? "PLAIN"] ?? "plain";
   return { value: node.value, start, ...name, written: { text: text.slice(start, node.range[1]), style } };
+}
+
+/** In a list in brackets a comma parts two values, so that "by 2,5 kg" would be read as "by 2" and "5 kg". */
+function tightComma(text: string, before: unknown, after: unknown): number | undefined {
+  if (!isScalar(before) || !isScalar(after) || typeof before.value !== "string") return undefined;
+  const [from, to] = [before.range?.[1], after.range?.[0]];
+  if (from === undefined || to !== from + 1 || text[from] !== ",") return undefined;
+  return /\d,\d/.test(text.slice(from - 1, to + 1)) ? from : undefined;
 }
 
 function keyWord(key: ParsedNode | null, at: Path, offset: number, faults: Fault[]): string | undefined {
