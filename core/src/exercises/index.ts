@@ -1,2 +1,4 @@
 export * from "./catalogue.ts";
 export * from "./ladder.ts";
+export * from "./near-names.ts";
+export * from "./page.ts";

@@ -13,7 +13,7 @@ export const JUMP: readonly Exercise[] = [
     muscles: {},
     needs: [["box", "step"]],
     loadMeaning: "height",
-    need: { conditions: ["15 body squats without pain", "a drop into a half squat lands quietly"] },
+    need: { count: { of: "body-squat", reps: 15 }, conditions: ["no pain", "a drop into a half squat lands quietly"] },
     stress: { impact: 2, knee_deep: 1, hip_deep: 1, balance: 1, head_quick: 1, pressor: 1, abd_press: 1 },
     fixed: true,
     setUp: "A steady box of 20 to 30 cm, half a step in front of you, ceiling and floor clear.",
