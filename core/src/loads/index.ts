@@ -1,0 +1,13 @@
+export * from "./bar-loadings.ts";
+export { type EffortAtHeaviest, type EffortContext, effortAtHeaviest } from "./effort-at-heaviest.ts";
+export * from "./held.ts";
+export * from "./leg-load.ts";
+export { easiestFirst, type LoadSet } from "./load-set.ts";
+export { type BarAndSide, loadingOf } from "./loading-of.ts";
+export { loadsFor } from "./loads-for.ts";
+export * from "./moved-by.ts";
+export * from "./nearest.ts";
+export { rampLoads } from "./ramp-loads.ts";
+export { LOAD_CODES, type LoadCode } from "./reasons.ts";
+export { type StartingLoad, type StartingLoadContext, startingLoad } from "./starting-load.ts";
+export { type LoadCap, underCap } from "./under-cap.ts";
