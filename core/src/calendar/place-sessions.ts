@@ -1,0 +1,41 @@
+import { score } from "./score.ts";
+import { search } from "./search.ts";
+import { type CalendarTask, checkTask, type Placed } from "./task.ts";
+import { whyDropped } from "./why-dropped.ts";
+
+/**
+ * Which session stands on which day, and when does it start?
+ *
+ * Levels, in this order: fewest dropped sessions; then fewest points, which are the cost of the windows, days after the
+ * home week, and hours missing between sessions that load the same muscles hard. Points stand in points.ts. Equal plans
+ * are told apart as `search` states. Nothing is owed: a session without a day is dropped, and its reason is given.
+ *
+ * @throws RangeError when the task is not what its types say in words
+ * @source ours
+ */
+export function placeSessions(task: CalendarTask): Placed {
+  checkTask(task);
+  const best = search(task);
+  const { parts } = score(task, best.placements);
+  const kept = best.placements.map(({ session }) => session);
+  return {
+    placements: best.placements,
+    dropped: best.dropped.map((session) => ({ session, reason: whyDropped(task, kept, session) })),
+    cost: best.points,
+    parts,
+    count: best.count,
+    proven: true,
+  };
+}
+
+/**
+ * Could other days of their own weeks keep all wanted hours between sessions, if nothing else mattered? If not, only
+ * other content can: see `recut`.
+ *
+ * @returns true when some plan that drops as few sessions leaves no close pair
+ */
+export function daysCanMend(task: CalendarTask): boolean {
+  checkTask(task);
+  const windows = task.windows.map((day) => day.map((window) => ({ ...window, cost: 0 })));
+  return search({ ...task, windows, carry: 0 }).points === 0;
+}

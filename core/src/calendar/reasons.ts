@@ -1,0 +1,52 @@
+import type { Json, Reason } from "../model/index.ts";
+
+/**
+ * Why a session stands on its day, why it was dropped, and why the slots of a week were dealt anew. Each code names one
+ * sentence; its data are listed beside it. Days are written YYYY-MM-DD; hours are wall hours from start to start and
+ * may have a fraction.
+ */
+export const CALENDAR_CODES = [
+  // Beside a session that has a day.
+  /** with: id, or null for one done before; day: of the other; hours, wanted, muscles: loaded hard by both */
+  "calendar/close",
+  /** with, day, hours: the day after another session, and no muscle is loaded hard by both */
+  "calendar/next-day",
+  /** days: so many after the end of its home week */
+  "calendar/late",
+  /** cost: 1 to 4, as the person said of this window */
+  "calendar/unwelcome-hour",
+  /** no data: no other day of its week has a window that is long enough */
+  "calendar/only-day",
+  /** from, to, days: training days in a row; most: the rule; others: free days of those weeks that could be used instead */
+  "calendar/in-a-row",
+  // Dropped.
+  /** from, to: days on which it might stand; nobody can train on any of them */
+  "calendar/no-window",
+  /** from, to, need: minutes, longest: minutes */
+  "calendar/windows-too-short",
+  /** sessions: ids that need these days, days: all they have; one session more than days */
+  "calendar/fewer-days",
+  /** most: days in a row; without this rule there would be a day */
+  "calendar/rest-day",
+  /** days: where it would fit by itself; none of them keeps the order, with or without days of rest */
+  "calendar/order",
+  // Slots of a week dealt anew.
+  /** days, from, to, others: free days that could be used instead; 0 says that the person has none */
+  "calendar/days-as-they-are",
+  /** slot, from, to: keys of sessions; muscles: what would else be loaded hard again; hours, wanted */
+  "calendar/slot-moved",
+  /** slot, from, to: moved to make room, or so that the minutes or the order of days come right */
+  "calendar/slot-moved-along",
+  /** slot, session */
+  "calendar/slot-kept",
+  /** earlier, later: keys of sessions; muscles, hours, wanted: no deal of these slots avoids it */
+  "calendar/still-close",
+  /** session, minutes, limit: no deal with as few close pairs keeps the limit */
+  "calendar/over-minutes",
+] as const;
+export type CalendarCode = (typeof CALENDAR_CODES)[number];
+
+/** A reason under one of the codes of the calendar. */
+export function reason(code: CalendarCode, data: Readonly<Record<string, Json>>): Reason {
+  return { code, data };
+}
