@@ -11,6 +11,10 @@
  * reserve  repetitions in reserve: how many more could have been done
  */
 export * from "./dose.ts";
+export * from "./dose-bounds.ts";
+export * from "./dose-print.ts";
+export * from "./dose-read.ts";
+export { DOSE_PROBLEMS, type DoseProblem, type DoseProblemCode } from "./dose-scan.ts";
 export * from "./equipment.ts";
 export * from "./exercise.ts";
 export * from "./finding.ts";
