@@ -107,6 +107,14 @@ export const SOURCES = {
     cite: "Shimano et al. 2006, repetitions at percentages of the 1RM, J Strength Cond Res 20:819–823 (figures as restated by Cooke et al. 2019)",
     read: "secondary",
   },
+  schoenfeld2015tempo: {
+    cite: "Schoenfeld, Ogborn & Krieger 2015, Effect of repetition duration on muscle hypertrophy, Sports Med 45:577–585",
+    read: "primary",
+  },
+  schoenfeld2017load: {
+    cite: "Schoenfeld et al. 2017, Strength and hypertrophy adaptations between low- vs. high-load training, J Strength Cond Res 31:3508–3523",
+    read: "primary",
+  },
   zourdos2016: {
     cite: "Zourdos et al. 2016, RIR-based rating of perceived exertion, J Strength Cond Res 30:267–275",
     read: "primary",

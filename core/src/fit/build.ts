@@ -1,0 +1,107 @@
+import { blockSeconds, sessionSeconds } from "../measures/index.ts";
+import { type Programme, type Session, slotsOf } from "../model/index.ts";
+import type { Admit } from "../offer/index.ts";
+import { weeklyRows } from "./bands.ts";
+import { admitFor, choicesFor, type FitContext } from "./candidates.ts";
+import { conditioningDoses, type EasyItem, easyItem, easyWarmUp } from "./easy-work.ts";
+import { type BlockChoices, optionsOf, TYPICAL_PER_UNIT } from "./options.ts";
+import type { BlockTask, FitTask, Option } from "./task.ts";
+
+/** Want points lost when conditioning is halved or left out, to make room for a slot. Ours, no source. */
+const CONDITIONING_HALVED = -30;
+const CONDITIONING_LEFT_OUT = -60;
+
+export interface FitInput extends FitContext {
+  readonly programme: Programme;
+  /** How many sessions a week this person can do; fewer than the phase has makes them go in turn. */
+  readonly perWeek: number;
+}
+
+/** One session of the phase for one person, before the choice. */
+export interface SessionChoices {
+  readonly session: Session;
+  readonly warmup: readonly EasyItem[];
+  readonly blocks: readonly BlockChoices[];
+  readonly conditioning: readonly { readonly item: EasyItem; readonly effort: "easy" | "steady" | "hard" }[];
+}
+
+/** The task and everything needed to read its answer. Blocks of the task: work, then conditioning, by session. */
+export interface Built {
+  readonly task: FitTask;
+  readonly sessions: readonly SessionChoices[];
+}
+
+function sessionChoices(context: FitContext, admit: Admit, session: Session): SessionChoices {
+  const ramps = new Map(
+    (session.warmup ?? []).flatMap((item) => ("ramp" in item ? [[item.ramp, item.sets] as const] : [])),
+  );
+  return {
+    session,
+    warmup: easyWarmUp(context, admit, session.warmup),
+    blocks: session.work.map((block): BlockChoices => {
+      const kind = "pair" in block ? "pair" : "round" in block ? "round" : "straight";
+      const restS = "slot" in block ? undefined : block.restS;
+      const slots = slotsOf(block).map((slot) => choicesFor(context, admit, slot));
+      return { kind, slots, ramps, ...(restS === undefined ? {} : { restS }) };
+    }),
+    conditioning: (session.conditioning ?? []).flatMap((asked) => {
+      const item = easyItem(context, admit, asked);
+      return item === undefined ? [] : [{ item, effort: item.effort ?? asked.effort }];
+    }),
+  };
+}
+
+/** Seconds of the easy warm-up, as the measure of a whole session counts them. */
+function warmUpSeconds(warmup: readonly EasyItem[]): number {
+  const known = new Map(warmup.map(({ exercise }) => [exercise.id, exercise]));
+  const asked = warmup.map(({ exercise, dose }) => ({ exercise: exercise.id, dose }));
+  return sessionSeconds({ warmup: asked, blocks: [], conditioning: [] }, (id) => known.get(id)).parts.warmUp;
+}
+
+function conditioningOptions(session: SessionChoices, at: number): readonly Option[] {
+  const { item } = session.conditioning[at]!;
+  const asked = session.session.conditioning![at]!;
+  return conditioningDoses(asked, item.dose).map(({ part, dose }): Option => {
+    const took =
+      dose === undefined ? undefined : blockSeconds("straight", [{ exercise: item.exercise, dose }], undefined, 0);
+    const points = part === "all" ? 0 : part === "half" ? CONDITIONING_HALVED : CONDITIONING_LEFT_OUT;
+    const seconds = took === undefined ? 0 : took.setUp + took.work + took.rest + item.exercise.moveS;
+    return {
+      fillings: [],
+      sets: dose?.sets.length ?? 0,
+      must: 0,
+      want: points,
+      time: Math.ceil(seconds / TYPICAL_PER_UNIT),
+      rows: [],
+      lines:
+        points === 0
+          ? []
+          : [{ id: "fit/conditioning-cut", level: "want", points, data: { part, exercise: item.exercise.id } }],
+    };
+  });
+}
+
+/**
+ * States the choice of a phase for one person in whole numbers. Time is the upper estimate: a session that the measure
+ * calls N seconds at most takes N / 5 units here or one more per block.
+ */
+export function build(input: FitInput): Built {
+  const { phase, programme, person, perWeek } = input;
+  const admit = admitFor(input);
+  const sessions = phase.sessions.map((session) => sessionChoices(input, admit, session));
+  const setsPinned = new Map(
+    person.pins.flatMap((pin) => (pin.sets === undefined ? [] : [[pin.slot, pin.sets] as const])),
+  );
+  const blocks = sessions.flatMap((session, number): BlockTask[] => [
+    ...session.blocks.map((block, index) => {
+      const pinned = block.slots.flatMap(({ slot }) => setsPinned.get(slot.slot) ?? [])[0];
+      return { session: number, options: optionsOf(phase, block, index > 0, pinned) };
+    }),
+    ...session.conditioning.map((_, at) => ({ session: number, options: conditioningOptions(session, at) })),
+  ]);
+  const capacity = sessions.map(({ session, warmup }) => {
+    const units = Math.min(session.minutes, person.minutes) * 12;
+    return Math.max(0, units - Math.ceil(warmUpSeconds(warmup) / TYPICAL_PER_UNIT));
+  });
+  return { task: { capacity, blocks, rows: weeklyRows(programme, phase.sessions.length, perWeek) }, sessions };
+}

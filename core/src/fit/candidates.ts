@@ -1,0 +1,163 @@
+import type { Day } from "../day.ts";
+import { effortAtHeaviest, type StartingLoad, startingLoad } from "../loads/index.ts";
+import {
+  areNeighbours,
+  type Catalogue,
+  type Dose,
+  doseInWeek,
+  type Exercise,
+  type ExerciseId,
+  type Person,
+  type Phase,
+  type Place,
+  type Reason,
+  type Slot,
+  type SlotKey,
+  type StressTag,
+} from "../model/index.ts";
+import { type Admission, type Admit, admitter } from "../offer/index.ts";
+import { doseFor } from "./dose-for.ts";
+import type { Line } from "./task.ts";
+import { hardenDose } from "./too-light.ts";
+import { wantLines } from "./wants.ts";
+
+/** For whom, where, when, from what. */
+export interface FitContext {
+  readonly phase: Phase;
+  readonly person: Person;
+  readonly place: Place;
+  readonly catalogue: Catalogue;
+  readonly on: Day;
+}
+
+/** A form that may stand in a slot, with its dose in every week of the phase. */
+export interface Candidate {
+  readonly exercise: Exercise;
+  /** Week 1 first, as asked of this person before any change of sets or light week. */
+  readonly doses: readonly Dose[];
+  readonly watch: readonly StressTag[];
+  readonly side?: "left" | "right";
+  readonly notes: readonly Reason[];
+  readonly start: StartingLoad;
+  readonly want: number;
+  readonly lines: readonly Line[];
+}
+
+export interface SetAside {
+  readonly exercise: ExerciseId;
+  readonly why: readonly Reason[];
+}
+
+/** Every form that was thought of for a slot: those that may, best first, and those set aside, with all reasons. */
+export interface SlotChoices {
+  readonly slot: Slot;
+  readonly candidates: readonly Candidate[];
+  readonly aside: readonly SetAside[];
+  readonly pinned?: { readonly exercise: ExerciseId; readonly kept: boolean; readonly why: readonly Reason[] };
+}
+
+/** @returns the door of offer for this person, place and day; a form that the coach chose by hand meets only limits */
+export function admitFor({ person, place, catalogue, on }: FitContext, byHand = false): Admit {
+  return admitter({ person, place, catalogue, on, byHand });
+}
+
+function thinkable(slot: Slot, exercise: Exercise): boolean {
+  return (
+    exercise.id === slot.first ||
+    exercise.pattern === slot.pattern ||
+    exercise.alsoCounts === slot.pattern ||
+    areNeighbours(exercise.pattern, slot.pattern)
+  );
+}
+
+/** One admission for all weeks: whatever one week's dose forbids is forbidden for the phase. */
+function admitAllWeeks(
+  admit: Admit,
+  exercise: Exercise,
+  asked: readonly Dose[],
+): Admission & { readonly doses?: readonly Dose[] } {
+  const admitted = asked.map((dose) => admit(exercise, doseFor(exercise, dose)));
+  const refused = admitted.find((admission) => !admission.ok);
+  const first = admitted[0];
+  if (refused !== undefined || first === undefined || !first.ok) return refused ?? { ok: false, why: [] };
+  const passed = admitted.flatMap((admission) => (admission.ok ? [admission] : []));
+  return {
+    ...first,
+    watch: [...new Set(passed.flatMap((admission) => admission.watch))].sort(),
+    doses: passed.map((admission) => admission.dose),
+  };
+}
+
+function byWant(a: Candidate, b: Candidate): number {
+  return b.want - a.want || (a.exercise.id < b.exercise.id ? -1 : 1);
+}
+
+/** Repetitions over those asked from which a form without load counts as too light. Ours, no source. */
+const TOO_MANY = 5;
+
+/** Whether the body alone is too light for the asked repetitions, as far as the person's records tell. */
+function bodyTooLight(context: FitContext, exercise: Exercise, dose: Dose): boolean {
+  const asked = dose.sets[0];
+  if (asked?.amount.kind !== "reps") return false;
+  const effort = effortAtHeaviest({ ...context, exercise });
+  return effort !== undefined && effort.least >= asked.amount.span.to + (asked.reserve?.from ?? 0) + TOO_MANY;
+}
+
+/** One form for one slot: a candidate, or set aside. */
+function consider(context: FitContext, admit: Admit, slot: Slot, exercise: Exercise): Candidate | SetAside {
+  const { phase, person, place, catalogue, on } = context;
+  const asked = Array.from({ length: phase.weeks }, (_, index) => doseInWeek(slot, index + 1));
+  const admission = admitAllWeeks(admit, exercise, asked);
+  if (!admission.ok) return { exercise: exercise.id, why: admission.why };
+  const doses = admission.doses ?? [];
+  const start = startingLoad({ exercise, dose: doses[0]!, person, place, on, catalogue, cap: admission.cap });
+  if (start.kind === "none under the cap" || start.kind === "too heavy")
+    return { exercise: exercise.id, why: [start.because] };
+  const tooLight = start.kind === "too light" || (start.kind === "body" && bodyTooLight(context, exercise, doses[0]!));
+  const lines = wantLines({ slot, exercise, person, catalogue, watch: admission.watch, tooLight });
+  return {
+    exercise,
+    doses: tooLight ? doses.map(hardenDose) : doses,
+    watch: admission.watch,
+    ...(admission.side === undefined ? {} : { side: admission.side }),
+    notes: admission.notes,
+    start,
+    want: lines.reduce((sum, line) => sum + line.points, 0),
+    lines,
+  };
+}
+
+/** Collects, for one slot, every form of its pattern or a neighbour, admitted or set aside. */
+export function choicesFor(context: FitContext, admit: Admit, slot: Slot): SlotChoices {
+  const candidates: Candidate[] = [];
+  const aside: SetAside[] = [];
+  for (const exercise of context.catalogue.exercises.values()) {
+    if (!thinkable(slot, exercise)) continue;
+    const found = consider(context, admit, slot, exercise);
+    if ("why" in found) aside.push(found);
+    else candidates.push(found);
+  }
+  candidates.sort(byWant);
+  aside.sort((a, b) => (a.exercise < b.exercise ? -1 : 1));
+  return pinned(context, { slot, candidates, aside });
+}
+
+function pinOf(person: Person, slot: SlotKey): ExerciseId | undefined {
+  return person.pins.find((pin) => pin.slot === slot && pin.exercise !== undefined)?.exercise;
+}
+
+/** The coach's hand wins over every want; only what may never be beats it, and says so. */
+function pinned(context: FitContext, choices: SlotChoices): SlotChoices {
+  const id = pinOf(context.person, choices.slot.slot);
+  const exercise = id === undefined ? undefined : context.catalogue.exercises.get(id);
+  if (id === undefined) return choices;
+  if (exercise === undefined)
+    return {
+      ...choices,
+      pinned: { exercise: id, kept: false, why: [{ code: "fit/unknown-exercise", data: { exercise: id } }] },
+    };
+  const found = consider(context, admitFor(context, true), choices.slot, exercise);
+  return "why" in found
+    ? { ...choices, pinned: { exercise: id, kept: false, why: found.why } }
+    : { ...choices, candidates: [found], pinned: { exercise: id, kept: true, why: [] } };
+}

@@ -1,0 +1,92 @@
+import type { Conditioning, Dose, Exercise, ExerciseId, Reason, WarmUp } from "../model/index.ts";
+import type { Admit } from "../offer/index.ts";
+import type { FitContext } from "./candidates.ts";
+import { doseFor } from "./dose-for.ts";
+
+/** A warm-up or conditioning item for one person. */
+export interface EasyItem {
+  readonly exercise: Exercise;
+  readonly dose: Dose;
+  readonly effort?: Effort;
+  readonly why: readonly Reason[];
+}
+
+export type Effort = Conditioning["effort"];
+
+/**
+ * The first form that this person may do: the coach's own, then the coach's alternatives, then any of its pattern in
+ * the order of fewest stresses.
+ *
+ * @returns undefined when none may be done; the reasons why the coach's own was set aside stand in `why` otherwise
+ */
+export function easyItem(
+  context: FitContext,
+  admit: Admit,
+  asked: {
+    readonly do: ExerciseId;
+    readonly dose: Dose;
+    readonly or?: readonly ExerciseId[];
+    readonly effort?: Effort;
+  },
+): EasyItem | undefined {
+  const own = context.catalogue.exercises.get(asked.do);
+  const named = [own, ...(asked.or ?? []).map((id) => context.catalogue.exercises.get(id))];
+  const load = (exercise: Exercise) => Object.values(exercise.stress).reduce<number>((sum, grade) => sum + grade, 0);
+  const others = [...context.catalogue.exercises.values()]
+    .filter((exercise) => own !== undefined && exercise.pattern === own.pattern && exercise.amounts === own.amounts)
+    .sort((a, b) => load(a) - load(b) || (a.id < b.id ? -1 : 1));
+  const why: Reason[] = [];
+  for (const exercise of [...named, ...others]) {
+    if (exercise === undefined) continue;
+    const admission = admit(exercise, doseFor(exercise, asked.dose), asked.effort);
+    if (admission.ok)
+      return {
+        exercise,
+        dose: admission.dose,
+        why: exercise === own ? admission.notes : [instead(asked.do, exercise.id, why), ...admission.notes],
+      };
+    if (exercise === own) why.push(...admission.why);
+  }
+  return undefined;
+}
+
+function instead(first: ExerciseId, exercise: ExerciseId, why: readonly Reason[]): Reason {
+  return { code: "fit/instead", data: { first, exercise, why: why.map(({ code, data }) => ({ code, data })) } };
+}
+
+/** The easy items of a warm-up; lighter sets that lead up to a slot are left to the slot. */
+export function easyWarmUp(
+  context: FitContext,
+  admit: Admit,
+  warmup: readonly WarmUp[] | undefined,
+): readonly EasyItem[] {
+  return (warmup ?? []).flatMap((item) => ("do" in item ? (easyItem(context, admit, item) ?? []) : []));
+}
+
+/** The parts of a conditioning block's time that fit may give: all, half, none. */
+export function conditioningDoses(
+  item: Conditioning,
+  dose: Dose,
+): readonly { readonly part: "all" | "half" | "none"; readonly dose?: Dose }[] {
+  const halves = dose.sets.map((set) =>
+    set.amount.kind === "time"
+      ? {
+          ...set,
+          amount: {
+            kind: "time",
+            span: { from: halfMinutes(set.amount.span.from), to: halfMinutes(set.amount.span.to) },
+          } as const,
+        }
+      : set,
+  );
+  const timed = item.dose.sets.some((set) => set.amount.kind === "time");
+  return [
+    { part: "all", dose },
+    ...(timed ? [{ part: "half", dose: { ...dose, sets: halves } } as const] : []),
+    { part: "none" },
+  ];
+}
+
+function halfMinutes(seconds: number): number {
+  return Math.max(60, Math.ceil(seconds / 120) * 60);
+}

@@ -1,0 +1,127 @@
+import type { ExerciseId, Json, Reason, SlotKey } from "../model/index.ts";
+import { type Built, build, type FitInput } from "./build.ts";
+import type { SlotChoices } from "./candidates.ts";
+import type { FittedSlot } from "./fit.ts";
+import { score } from "./score.ts";
+import { solve } from "./search.ts";
+import type { FitTask, Line } from "./task.ts";
+
+function asJson(reasons: readonly Reason[]): Json {
+  return reasons.map(({ code, data }) => ({ code, data }));
+}
+
+/** Why a slot was given what it was given, the weightiest first. */
+export function whyThis({ choices, chosen, sets, asked }: FittedSlot): readonly Reason[] {
+  const { slot, aside, pinned } = choices;
+  if (chosen === undefined) return whyOpen(choices);
+  const id = chosen.exercise.id;
+  const reasons: Reason[] = [];
+  const firstAside = aside.find((each) => each.exercise === slot.first);
+  const suits = chosen.lines.find((line) => line.id === "fit/suits");
+  if (pinned?.kept) reasons.push({ code: "fit/pinned", data: { exercise: id } });
+  else if (id === slot.first) reasons.push({ code: "fit/first-choice", data: { exercise: id } });
+  else if (firstAside !== undefined) {
+    reasons.push({ code: "fit/instead", data: { first: slot.first, exercise: id, why: asJson(firstAside.why) } });
+  } else if (suits !== undefined && suits.data["steps"] === suits.data["wanted"]) {
+    reasons.push({
+      code: "fit/right-rung",
+      data: { first: slot.first, exercise: id, steps: suits.data["steps"] ?? 0 },
+    });
+  } else reasons.push({ code: "fit/more-points", data: { first: slot.first, exercise: id } });
+  if (pinned !== undefined && !pinned.kept) {
+    reasons.push({ code: "fit/pin-beaten", data: { exercise: pinned.exercise, why: asJson(pinned.why) } });
+  }
+  if (chosen.watch.length > 0) reasons.push({ code: "fit/watch", data: { tags: chosen.watch } });
+  if (chosen.lines.some((line) => line.id === "fit/liked")) reasons.push({ code: "fit/liked", data: {} });
+  if (chosen.lines.some((line) => line.id === "fit/disliked")) reasons.push({ code: "fit/disliked", data: {} });
+  if (sets !== asked) reasons.push({ code: "fit/sets-changed", data: { asked, sets } });
+  return [...reasons, ...chosen.notes];
+}
+
+/** Why a slot stays open: nothing may be done here, or there is no room in the session for what may. */
+function whyOpen({ candidates, aside, slot }: SlotChoices): readonly Reason[] {
+  if (candidates.length > 0) {
+    return [{ code: "fit/no-room", data: { first: slot.first, could: candidates[0]!.exercise.id } }];
+  }
+  const first = aside.find((each) => each.exercise === slot.first);
+  return [
+    { code: "fit/nothing-fits", data: { pattern: slot.pattern, tried: aside.length } },
+    ...(first === undefined ? [] : [{ code: "fit/set-aside", data: { exercise: slot.first, why: asJson(first.why) } }]),
+  ];
+}
+
+/** What forcing a form into a slot does to the whole phase. */
+export type WhyNot =
+  | { readonly kind: "chosen" }
+  | { readonly kind: "set aside"; readonly why: readonly Reason[] }
+  | { readonly kind: "not thought of" }
+  | { readonly kind: "does not fit" }
+  | {
+      readonly kind: "costs";
+      /** Must points more, and want points fewer, than the best plan. */
+      readonly must: number;
+      readonly want: number;
+      /** Constraints whose points differ between the two plans. */
+      readonly lines: readonly { readonly id: string; readonly best: number; readonly forced: number }[];
+    };
+
+function forced(task: FitTask, slot: SlotKey, exercise: ExerciseId): FitTask {
+  return {
+    ...task,
+    blocks: task.blocks.map((block) => {
+      const mine = block.options.some((option) => option.fillings.some((filling) => filling.slot === slot));
+      if (!mine) return block;
+      const has = (filling: { slot: SlotKey; exercise: ExerciseId | undefined }) =>
+        filling.slot === slot && filling.exercise === exercise;
+      return { ...block, options: block.options.filter((option) => option.fillings.some(has)) };
+    }),
+  };
+}
+
+function byConstraint(lines: readonly Line[]): ReadonlyMap<string, number> {
+  const sums = new Map<string, number>();
+  for (const line of lines) sums.set(line.id, (sums.get(line.id) ?? 0) + line.points);
+  return sums;
+}
+
+/**
+ * Why not another form in this slot: it is set aside, with every reason; or it is forced, the whole phase is solved
+ * again, and the loss is the difference of the two plans, constraint by constraint.
+ *
+ * @returns undefined when the phase has no such slot
+ */
+export function whyNot(input: FitInput, slot: SlotKey, exercise: ExerciseId): WhyNot | undefined {
+  const built = build(input);
+  const choices = findSlot(built, slot);
+  if (choices === undefined) return undefined;
+  const aside = choices.aside.find((each) => each.exercise === exercise);
+  if (aside !== undefined) return { kind: "set aside", why: aside.why };
+  if (!choices.candidates.some((candidate) => candidate.exercise.id === exercise)) return { kind: "not thought of" };
+  const best = solve(built.task);
+  const other = forced(built.task, slot, exercise);
+  const found = solve(other);
+  if (best === undefined || found === undefined) return { kind: "does not fit" };
+  const [a, b] = [score(built.task, best.choice), score(other, found.choice)];
+  if (a.must === b.must && a.want === b.want && chosenIn(built.task, best.choice, slot) === exercise)
+    return { kind: "chosen" };
+  const [mine, theirs] = [byConstraint(a.lines), byConstraint(b.lines)];
+  const ids = [...new Set([...mine.keys(), ...theirs.keys()])].sort();
+  const lines = ids
+    .map((id) => ({ id, best: mine.get(id) ?? 0, forced: theirs.get(id) ?? 0 }))
+    .filter((line) => line.best !== line.forced);
+  return { kind: "costs", must: b.must - a.must, want: a.want - b.want, lines };
+}
+
+function findSlot(built: Built, slot: SlotKey): SlotChoices | undefined {
+  return built.sessions
+    .flatMap((session) => session.blocks.flatMap((block) => block.slots))
+    .find((choices) => choices.slot.slot === slot);
+}
+
+function chosenIn(task: FitTask, choice: readonly number[], slot: SlotKey): ExerciseId | undefined {
+  for (const [index, block] of task.blocks.entries()) {
+    const filling = block.options[choice[index]!]!.fillings.find((each) => each.slot === slot);
+    if (filling !== undefined) return filling.exercise;
+  }
+  return undefined;
+}

@@ -1,0 +1,110 @@
+import { distance, ladderOf } from "../exercises/index.ts";
+import {
+  areNeighbours,
+  type Catalogue,
+  type Exercise,
+  MUSCLES,
+  type Muscle,
+  type Person,
+  type Slot,
+  type StressTag,
+} from "../model/index.ts";
+import type { Line } from "./task.ts";
+
+/** What the value of a form in a slot may depend on. */
+export interface WantContext {
+  readonly slot: Slot;
+  readonly exercise: Exercise;
+  readonly person: Person;
+  readonly catalogue: Catalogue;
+  readonly watch: readonly StressTag[];
+  /** The heaviest load here cannot make the asked repetitions hard. */
+  readonly tooLight: boolean;
+}
+
+type Want = (context: WantContext) => Line | undefined;
+
+function want(id: string, points: number, data: Line["data"] = {}): Line | undefined {
+  return points === 0 ? undefined : { id, level: "want", points, data };
+}
+
+/** Steps of the ladder from the slot's first choice: below negative, above positive; undefined when not on its ladder. */
+function stepsFromFirst({ slot, exercise, catalogue }: WantContext): number | undefined {
+  return exercise.id === slot.first ? 0 : distance(catalogue, slot.first, exercise.id);
+}
+
+/**
+ * Where on the first choice's ladder this person's work belongs: at the form they stand on, as far as the slot lets the
+ * coach's choice move. Who was never assessed starts at the start as a novice, and at the coach's choice otherwise.
+ */
+function stepsWanted({ slot, person, catalogue }: WantContext): number {
+  const ladder = ladderOf(catalogue, slot.first);
+  if (ladder === undefined) return 0;
+  const stands = person.rungs[ladder.id] ?? (person.status === "novice" ? ladder.start : slot.first);
+  const steps = stands === slot.first ? 0 : distance(catalogue, slot.first, stands);
+  if (steps === undefined) return 0;
+  return Math.max(-slot.down, Math.min(slot.up, steps));
+}
+
+/** The right rung for this person: 100 points there, 30 fewer a step away, never under 0. */
+function suits(context: WantContext): Line | undefined {
+  const at = stepsFromFirst(context);
+  if (at === undefined) return undefined;
+  const wanted = stepsWanted(context);
+  return want("fit/suits", Math.max(0, 100 - 30 * Math.abs(at - wanted)), { steps: at, wanted });
+}
+
+/** The movement pattern asked for, or a neighbour that may stand in. */
+function pattern({ slot, exercise }: WantContext): Line | undefined {
+  if (exercise.pattern === slot.pattern) return want("fit/pattern", 60, { pattern: slot.pattern });
+  const near = exercise.alsoCounts === slot.pattern || areNeighbours(exercise.pattern, slot.pattern);
+  return want("fit/neighbour-pattern", near ? 25 : 0, { pattern: exercise.pattern });
+}
+
+/** How alike the muscles are to those the slot is for: 40 × the cosine of the two counts. */
+function muscles({ slot, exercise, catalogue }: WantContext): Line | undefined {
+  const first = catalogue.exercises.get(slot.first)?.muscles ?? {};
+  const intent = (muscle: Muscle) =>
+    slot.muscles === undefined ? (first[muscle] ?? 0) : slot.muscles.includes(muscle) ? 1 : 0;
+  let [dot, a, b] = [0, 0, 0];
+  for (const muscle of MUSCLES) {
+    const [x, y] = [intent(muscle), exercise.muscles[muscle] ?? 0];
+    dot += x * y;
+    a += x * x;
+    b += y * y;
+  }
+  return want("fit/muscles", a > 0 && b > 0 ? Math.round((40 * dot) / Math.sqrt(a * b)) : 0);
+}
+
+/** Each step of the ladder beyond what the slot allows down or up costs 10. */
+function stepsOutside(context: WantContext): Line | undefined {
+  const at = stepsFromFirst(context);
+  if (at === undefined) return undefined;
+  const outside = Math.max(0, -context.slot.down - at, at - context.slot.up);
+  return want("fit/steps-outside", -10 * outside, { steps: outside });
+}
+
+function liked({ exercise, person }: WantContext): Line | undefined {
+  return want("fit/liked", person.likes.includes(exercise.id) ? 15 : 0);
+}
+
+function disliked({ exercise, person }: WantContext): Line | undefined {
+  return want("fit/disliked", person.dislikes.includes(exercise.id) ? -25 : 0);
+}
+
+/** A stress at the very ceiling of a caution is offered, but every one costs 20. */
+function watched({ watch }: WantContext): Line | undefined {
+  return want("fit/watch", -20 * watch.length, { tags: watch });
+}
+
+function tooLight(context: WantContext): Line | undefined {
+  return want("fit/too-light", context.tooLight ? -60 : 0);
+}
+
+/** Every want that a form in a slot is scored by. Points are ours, no source. */
+const WANTS: readonly Want[] = [suits, pattern, muscles, stepsOutside, liked, disliked, watched, tooLight];
+
+/** @returns a line for each want that has a say about this form in this slot */
+export function wantLines(context: WantContext): readonly Line[] {
+  return WANTS.flatMap((each) => each(context) ?? []);
+}

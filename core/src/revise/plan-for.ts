@@ -1,0 +1,100 @@
+import { trainingDays, weekDaysOf, windowsOf } from "../calendar/index.ts";
+import { addDays, type Day } from "../day.ts";
+import { type FitInput, fitPhase } from "../fit/index.ts";
+import type { Catalogue, Person, Phase, Place, Plan, PlanPhase, Programme, Reason } from "../model/index.ts";
+import { clearanceOf, mayPrint } from "../offer/index.ts";
+import { planWeek } from "./plan-week.ts";
+
+export interface PlanInput {
+  readonly programme: Programme;
+  readonly person: Person;
+  readonly place: Place;
+  readonly others: readonly Place[];
+  readonly catalogue: Catalogue;
+  /** First day of the plan. */
+  readonly on: Day;
+  /** What the plan is made from, as hashes: equal ones give equal bytes. */
+  readonly made: Plan["made"];
+  /** Content hash of the programme. */
+  readonly programmeHash: string;
+}
+
+/** Four weeks show a usual week even when one of them is spent away. */
+const LOOK_AHEAD_WEEKS = 4;
+
+/**
+ * How many sessions a week this person can do: the days that their windows and the hours of the place leave, no more
+ * than they want and no more than the phase has.
+ *
+ * @returns 0 when no day of a usual week has a window
+ */
+export function sessionsPerWeek(
+  { person, place, others, on }: Pick<PlanInput, "person" | "place" | "others" | "on">,
+  phase: Phase,
+): number {
+  const weekDays = weekDaysOf(person);
+  const windows = windowsOf(person, place, on, weekDays * LOOK_AHEAD_WEEKS, others);
+  const shortest = Math.min(person.minutes, ...phase.sessions.map((session) => session.minutes));
+  const days = trainingDays(windows, weekDays, shortest);
+  return Math.min(days, person.perWeek ?? days, phase.sessions.length);
+}
+
+/** @returns the day each phase starts on, for a plan whose weeks have so many days */
+function phaseStarts(input: PlanInput): readonly Day[] {
+  const weekDays = weekDaysOf(input.person);
+  let week = 0;
+  return input.programme.phases.map((phase) => {
+    const start = addDays(input.on, week * weekDays);
+    week += phase.weeks;
+    return start;
+  });
+}
+
+/**
+ * A programme fitted to one person: every phase solved, dosed, loaded, with reasons.
+ *
+ * Limits and cautions are those that stand on the day a phase starts. Only the first phase is firm; later ones are a
+ * forecast from what is known today. Whether it may be printed is said in the notes and decided by the documents.
+ *
+ * @example
+ * planFor({ programme, person, place, others: [], catalogue, on, made, programmeHash }).phases[0]?.score.proven
+ */
+export function planFor(input: PlanInput): Plan {
+  const { programme, person, place, catalogue } = input;
+  const starts = phaseStarts(input);
+  const phases = programme.phases.map((phase, index): PlanPhase => {
+    const perWeek = Math.max(1, sessionsPerWeek(input, phase));
+    const task: FitInput = { programme, phase, person, place, catalogue, on: starts[index]!, perWeek };
+    const fitted = fitPhase(task);
+    const { must, want, bound, proven } = fitted.solution;
+    return {
+      key: phase.key,
+      title: phase.title,
+      score: { must, want, bound, proven },
+      weeks: Array.from({ length: phase.weeks }, (_, week) => planWeek(task, fitted, week + 1)),
+    };
+  });
+  return {
+    id: `${person.id}/${programme.id}/${programme.version}`,
+    person: person.id,
+    programme: input.programmeHash,
+    made: input.made,
+    firmTo: { phase: programme.phases[0]!.key },
+    notes: notesFor(input),
+    phases,
+  };
+}
+
+/** What the coach must see before anything else: questions that are due, a person who cannot be given a sheet. */
+function notesFor(input: PlanInput): readonly Reason[] {
+  const { person, on, programme } = input;
+  const print = mayPrint(person, on);
+  const perWeek = Math.min(...programme.phases.map((phase) => sessionsPerWeek(input, phase)));
+  const most = Math.max(...programme.phases.map((phase) => phase.sessions.length));
+  return [
+    ...(print.ok ? [] : [print.reason]),
+    ...clearanceOf(person, on).asks,
+    ...(perWeek === 0 ? [{ code: "plan/no-day", data: { minutes: person.minutes } }] : []),
+    ...(perWeek > 0 && perWeek < most ? [{ code: "plan/in-turn", data: { days: perWeek, sessions: most } }] : []),
+  ];
+}

@@ -1,0 +1,43 @@
+import { type FileHandle, open } from "node:fs/promises";
+import type { Problem, Read } from "@stave/core/model";
+
+/** The largest file that is read at all, in bytes. A programme of a year is about 60,000. */
+export const MOST_BYTES = 2_000_000;
+
+function problem(file: string, code: string, more: Pick<Problem, "found" | "allowed" | "maybe"> = {}): Read<never> {
+  return { ok: false, problems: [{ code, file, at: [], line: 0, column: 0, ...more }] };
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOENT: "file/missing",
+  EACCES: "file/not-allowed",
+  EPERM: "file/not-allowed",
+  EISDIR: "file/folder",
+};
+
+/**
+ * Reads a text file from outside: bounded in size, UTF-8 or refused, a byte-order mark dropped.
+ *
+ * @returns the text, or a problem that names the file
+ */
+export async function readInput(file: string): Promise<Read<string>> {
+  let handle: FileHandle | undefined;
+  try {
+    handle = await open(file, "r");
+    const stat = await handle.stat();
+    if (stat.isDirectory()) return problem(file, "file/folder");
+    if (!stat.isFile()) return problem(file, "file/not-plain");
+    if (stat.size > MOST_BYTES)
+      return problem(file, "file/too-large", { found: `${stat.size} bytes`, allowed: `${MOST_BYTES} bytes` });
+    const bytes = Buffer.alloc(Math.min(stat.size, MOST_BYTES) + 1);
+    const { bytesRead } = await handle.read(bytes, 0, bytes.length, 0);
+    const text = new TextDecoder("utf-8", { fatal: true }).decode(bytes.subarray(0, bytesRead));
+    return { ok: true, value: text, problems: [] };
+  } catch (error) {
+    if (error instanceof TypeError) return problem(file, "file/not-text");
+    const code = (error as NodeJS.ErrnoException).code ?? "";
+    return problem(file, REASONS[code] ?? "file/unreadable", { found: code });
+  } finally {
+    await handle?.close();
+  }
+}

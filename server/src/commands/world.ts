@@ -1,0 +1,105 @@
+import { createHash } from "node:crypto";
+import { sessionsPerWeek } from "@stave/core/revise";
+import { CATALOGUE } from "@stave/core/exercises";
+import { type Person, type Place, type Plan, type Problem, type ProgrammeText, readPlaces, readProgramme, readRoster } from "@stave/core/model";
+import type { Day } from "@stave/core/day";
+import { planFor } from "@stave/core/revise";
+import { readInput } from "./read-input.ts";
+
+/** Version of the code that plans are made by; a plan of another engine is not comparable byte by byte. */
+export const ENGINE = "0.1.0";
+
+export function sha256(text: string): string {
+  return createHash("sha256").update(text).digest("hex");
+}
+
+/** JSON with sorted keys, so that equal values have equal bytes. */
+export function canonical(value: unknown): string {
+  return JSON.stringify(value, (_, inner: unknown) =>
+    inner !== null && typeof inner === "object" && !Array.isArray(inner)
+      ? Object.fromEntries(Object.entries(inner).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : inner,
+  );
+}
+
+const CATALOGUE_HASH = sha256(canonical([...CATALOGUE.exercises.values(), CATALOGUE.ladders]));
+
+export type Got<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: readonly Problem[] };
+
+export interface ProgrammeFile extends ProgrammeText {
+  readonly file: string;
+  readonly hash: string;
+}
+
+/** Reads programme files; all problems of all files at once. */
+export async function readProgrammes(files: readonly string[]): Promise<Got<readonly ProgrammeFile[]>> {
+  const programmes: ProgrammeFile[] = [];
+  const problems: Problem[] = [];
+  for (const file of files) {
+    const input = await readInput(file);
+    const read = input.ok ? readProgramme(input.value, file) : input;
+    if (read.ok) programmes.push({ ...read.value, file, hash: sha256(read.value.text) });
+    else problems.push(...read.problems);
+  }
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: programmes };
+}
+
+export interface Roster {
+  readonly people: readonly Person[];
+  readonly places: readonly Place[];
+}
+
+function knownZone(zone: string): boolean {
+  try {
+    new Intl.DateTimeFormat("en", { timeZone: zone });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Reads the people and the places they train in; all problems of both files at once. */
+export async function readPeople(peopleFile: string, placesFile: string): Promise<Got<Roster>> {
+  const [people, places] = [await readInput(peopleFile), await readInput(placesFile)];
+  const problems = [people, places].flatMap((read) => (read.ok ? [] : read.problems));
+  if (!people.ok || !places.ok) return { ok: false, problems };
+  const placesRead = readPlaces(places.value, placesFile);
+  if (!placesRead.ok) problems.push(...placesRead.problems);
+  else {
+    for (const [index, place] of placesRead.value.value.entries()) {
+      if (knownZone(place.zone)) continue;
+      const at = ["places", index, "zone"];
+      problems.push({ code: "place/unknown-zone", file: placesFile, at, ...placesRead.value.positions.at(at), found: place.zone, allowed: "Europe/London" });
+    }
+  }
+  const roster = readRoster(people.value, peopleFile, placesRead.ok ? placesRead.value.value : undefined);
+  if (!roster.ok) problems.push(...roster.problems);
+  return roster.ok && placesRead.ok && problems.length === 0
+    ? { ok: true, value: { people: roster.value.value, places: placesRead.value.value } }
+    : { ok: false, problems };
+}
+
+/** The place where a person trains; a roster is read against its places, so it is there. */
+export function placeOf(person: Person, roster: Roster): Place {
+  const place = roster.places.find(({ id }) => id === person.place);
+  if (place === undefined) throw new Error(`The roster was read without its place ${person.place}`);
+  return place;
+}
+
+/** Fits a programme to one person of a roster. */
+export function fitPerson(programme: ProgrammeFile, person: Person, roster: Roster, on: Day): Plan {
+  const place = placeOf(person, roster);
+  const state = sha256(canonical({ person, place, on }));
+  return planFor({
+    programme: programme.programme,
+    programmeHash: programme.hash,
+    person,
+    place,
+    others: roster.places,
+    catalogue: CATALOGUE,
+    on,
+    made: { engine: ENGINE, catalogue: CATALOGUE_HASH, state, decisions: sha256(canonical(person.pins)) },
+  });
+}
+
+export { sessionsPerWeek };

@@ -1,0 +1,79 @@
+import { createHash, randomBytes } from "node:crypto";
+import { mkdir, open, rename, rm } from "node:fs/promises";
+import { dirname, join } from "node:path";
+import type { Problem } from "@stave/core/model";
+
+export interface OutFile {
+  /** Path below the folder, made by us and never by a name from outside. */
+  readonly path: string;
+  readonly content: string | Uint8Array;
+}
+
+export interface Written {
+  readonly path: string;
+  readonly bytes: number;
+  readonly sha256: string;
+}
+
+async function sync(path: string): Promise<void> {
+  const handle = await open(path, "r");
+  try {
+    await handle.sync();
+  } finally {
+    await handle.close();
+  }
+}
+
+async function stage(path: string, content: string | Uint8Array): Promise<void> {
+  await mkdir(dirname(path), { recursive: true });
+  const handle = await open(path, "wx");
+  try {
+    await handle.writeFile(content);
+    await handle.sync();
+  } finally {
+    await handle.close();
+  }
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOSPC: "out/full",
+  EDQUOT: "out/full",
+  EFBIG: "out/full",
+  EACCES: "out/not-allowed",
+  EROFS: "out/not-allowed",
+  ENOTDIR: "out/not-a-folder",
+  EEXIST: "out/not-a-folder",
+};
+
+/**
+ * Writes files so that none is ever half there: all are written and synced in a folder beside, then renamed into place.
+ * When anything fails before that, nothing has changed.
+ *
+ * @returns what was written with its hash, or the problem
+ */
+export async function writeFiles(
+  folder: string,
+  files: readonly OutFile[],
+): Promise<{ readonly written: readonly Written[] } | { readonly problem: Problem }> {
+  const beside = `${folder}.part-${randomBytes(6).toString("hex")}`;
+  try {
+    for (const file of files) await stage(join(beside, file.path), file.content);
+    for (const file of files) {
+      await mkdir(dirname(join(folder, file.path)), { recursive: true });
+      await rename(join(beside, file.path), join(folder, file.path));
+    }
+    for (const parent of new Set(files.map((file) => dirname(join(folder, file.path))))) await sync(parent);
+    return {
+      written: files.map(({ path, content }) => ({
+        path: join(folder, path),
+        bytes: Buffer.byteLength(content),
+        sha256: createHash("sha256").update(content).digest("hex"),
+      })),
+    };
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code ?? "";
+    return { problem: { code: REASONS[code] ?? "out/failed", file: folder, at: [], line: 0, column: 0, found: code } };
+  } finally {
+    await rm(beside, { recursive: true, force: true });
+  }
+}
