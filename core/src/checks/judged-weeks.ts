@@ -1,0 +1,28 @@
+import { isLight } from "../measures/index.ts";
+import { type Phase, slotsOf } from "../model/index.ts";
+
+/** Weeks of a phase that ask for the same. */
+export interface JudgedWeek {
+  /** The week that stands for all of them, 1 = first. */
+  readonly week: number;
+  readonly weeks: readonly number[];
+  readonly light: boolean;
+}
+
+/**
+ * The weeks of a phase that need to be looked at, each standing for all that ask for the same. Light weeks stand apart
+ * and count only where doses held through them and through no full week.
+ */
+export function judgedWeeks(phase: Phase): readonly JudgedWeek[] {
+  const changes = phase.sessions.flatMap((session) =>
+    session.work.flatMap((block) => slotsOf(block).flatMap((slot) => (slot.changes ?? []).map(({ week }) => week))),
+  );
+  const starts = [...new Set([1, ...changes])].filter((week) => week >= 1 && week <= phase.weeks).sort((a, b) => a - b);
+  return starts.map((start, index) => {
+    const end = starts[index + 1] ?? phase.weeks + 1;
+    const all = Array.from({ length: end - start }, (_, offset) => start + offset);
+    const full = all.filter((week) => !isLight(phase, week));
+    const weeks = full.length > 0 ? full : all;
+    return { week: weeks[0]!, weeks, light: full.length === 0 };
+  });
+}

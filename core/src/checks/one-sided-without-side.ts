@@ -1,0 +1,49 @@
+import { type Dose, type Exercise, printDose } from "../model/index.ts";
+import type { Check, Cure, Facts, Found } from "./check.ts";
+import { type DosePlace, itemPlaces, slotDoses, slotPlaces } from "./walk.ts";
+
+type Data = Facts & {
+  readonly exercise: string;
+  readonly name: string;
+  /** True when each side should be said, false when it should not. */
+  readonly wanted: boolean;
+};
+
+/** Turns that change sides by themselves may be counted either way. */
+function saysWrong(exercise: Exercise, dose: Dose): boolean {
+  if (exercise.eachSide) return dose.sets.some((set) => !set.eachSide);
+  return exercise.limb !== "alternating" && dose.sets.some((set) => set.eachSide);
+}
+
+function withSides(dose: Dose, eachSide: boolean): Dose {
+  return { ...dose, sets: dose.sets.map((set) => ({ ...set, eachSide })) };
+}
+
+/**
+ * A movement done one side at a time whose dose does not say "each side", or the reverse. Read by two people it is two
+ * different doses, one twice the other.
+ *
+ * The remedy says it, or leaves it out.
+ */
+export const oneSidedWithoutSide: Check<"dose/one-sided-without-side", Data> = {
+  id: "dose/one-sided-without-side",
+  severity: "warn",
+  sources: ["practice"],
+  run({ programme, catalogue }) {
+    const doses: readonly DosePlace[] = [
+      ...slotPlaces(programme).flatMap(slotDoses),
+      ...itemPlaces(programme).map(({ others: _, at, ...item }) => ({ ...item, at: [...at, "dose"] })),
+    ];
+    return doses.flatMap(({ dose, at, ...about }): Found<Data>[] => {
+      const exercise = catalogue.exercises.get(about.exercise);
+      if (exercise === undefined || !saysWrong(exercise, dose)) return [];
+      const { eachSide: wanted, name } = exercise;
+      const cure: Cure = {
+        id: wanted ? "say-each-side" : "drop-each-side",
+        data: { from: printDose(dose), to: printDose(withSides(dose, wanted)) },
+        changes: [{ op: "set", at, value: withSides(dose, wanted) }],
+      };
+      return [{ at, data: { ...about, name, wanted }, cures: () => [cure] }];
+    });
+  },
+};

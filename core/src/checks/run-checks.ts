@@ -1,0 +1,126 @@
+import type { Finding, Remedy, Severity, Silence } from "../model/index.ts";
+import { CHECKS } from "./all.ts";
+import { changed } from "./change.ts";
+import type { Check, CheckInput, Cure, Found } from "./check.ts";
+import { editOf } from "./file-form.ts";
+import { identityOf } from "./identity.ts";
+
+export interface Silenced {
+  readonly finding: Finding;
+  readonly reason: string;
+}
+
+export interface Checked {
+  /** In the order of the file. */
+  readonly findings: readonly Finding[];
+  /** What the coach has silenced: kept, with the reason. */
+  readonly silenced: readonly Silenced[];
+  /** Silences that silence nothing. */
+  readonly unused: readonly Silence[];
+}
+
+/** A finding without its remedies, and how to get them. */
+interface Raw {
+  readonly finding: Finding;
+  readonly always: boolean;
+  readonly cures: () => readonly Cure[];
+}
+
+const RANK: Readonly<Record<Severity, number>> = { stop: 2, warn: 1, note: 0 };
+
+function raw(check: Check, found: Found): Raw {
+  const severity = found.severity ?? check.severity;
+  return {
+    finding: { check: check.id, severity, at: found.at, data: found.data, remedies: [] },
+    always: check.always ?? false,
+    cures: found.cures ?? (() => []),
+  };
+}
+
+function findAll(input: CheckInput): readonly Raw[] {
+  return CHECKS.flatMap((check: Check) => check.run(input).map((found) => raw(check, found)));
+}
+
+function silenceOf({ finding, always }: Raw, silence: readonly Silence[]): Silence | undefined {
+  if (always) return undefined;
+  return silence.find(
+    (each) => each.check === finding.check && (each.slot === undefined || each.slot === finding.data["slot"]),
+  );
+}
+
+/**
+ * Whether a cure holds: the finding is gone, or at least no worse where the cure says so, and nothing as serious has
+ * come. What the coach has silenced does not count as come.
+ */
+function holds(
+  input: CheckInput,
+  silence: readonly Silence[],
+  before: readonly Raw[],
+  mine: Finding,
+  cure: Cure,
+): boolean {
+  const severityBefore = new Map(before.map(({ finding }) => [identityOf(finding), RANK[finding.severity]]));
+  const after = findAll({ ...input, programme: changed(input.programme, cure.changes) });
+  return after.every((each) => {
+    const id = identityOf(each.finding);
+    const rank = RANK[each.finding.severity];
+    if (id === identityOf(mine)) return cure.partly === true && rank <= RANK[mine.severity];
+    const worse = rank > (severityBefore.get(id) ?? -1);
+    return !worse || rank < RANK[mine.severity] || silenceOf(each, silence) !== undefined;
+  });
+}
+
+/** @returns the cures that hold, of each group only the first */
+function remediesOf(
+  input: CheckInput,
+  silence: readonly Silence[],
+  before: readonly Raw[],
+  found: Raw,
+): readonly Remedy[] {
+  const taken = new Set<string>();
+  const remedies: Remedy[] = [];
+  for (const cure of found.cures()) {
+    if (cure.group !== undefined && taken.has(cure.group)) continue;
+    if (!holds(input, silence, before, found.finding, cure)) continue;
+    if (cure.group !== undefined) taken.add(cure.group);
+    remedies.push({ id: cure.id, data: cure.data, edits: cure.changes.map(editOf) });
+  }
+  return remedies;
+}
+
+/** By place from the top; what holds comes before what it holds. */
+function inFileOrder(a: Finding, b: Finding): number {
+  for (let i = 0; i < Math.min(a.at.length, b.at.length); i++) {
+    const [x, y] = [a.at[i]!, b.at[i]!];
+    if (x === y) continue;
+    if (typeof x === "number" && typeof y === "number") return x - y;
+    return String(x) < String(y) ? -1 : 1;
+  }
+  return a.at.length - b.at.length;
+}
+
+/**
+ * Everything the checks say of a programme. Every remedy offered has been tried: it removes its finding, or says what
+ * it leaves, and brings nothing as serious.
+ *
+ * @param silence what the coach has silenced, with reasons; an exercise that nobody knows cannot be silenced
+ */
+export function runChecks(input: CheckInput, silence: readonly Silence[]): Checked {
+  const all = findAll(input);
+  const findings: Finding[] = [];
+  const silenced: Silenced[] = [];
+  const used = new Set<Silence>();
+  for (const each of all) {
+    const by = silenceOf(each, silence);
+    if (by !== undefined) {
+      used.add(by);
+      silenced.push({ finding: each.finding, reason: by.reason });
+    } else findings.push({ ...each.finding, remedies: remediesOf(input, silence, all, each) });
+  }
+  return { findings: findings.sort(inFileOrder), silenced, unused: silence.filter((each) => !used.has(each)) };
+}
+
+/** Checks a programme, with the silences that its own file holds. */
+export function checkProgramme(input: CheckInput): Checked {
+  return runChecks(input, input.programme.silence ?? []);
+}

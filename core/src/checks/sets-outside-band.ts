@@ -1,0 +1,111 @@
+import { askedWeek, directSets, type MuscleQuarters, weeklySets } from "../measures/index.ts";
+import { MUSCLES, type Muscle, type Programme, type Span } from "../model/index.ts";
+import { weeklyBand } from "../tables/index.ts";
+import { inSets, type Quarters, quarters } from "../units.ts";
+import type { Check, CheckInput, Facts, Found } from "./check.ts";
+import { judgedWeeks } from "./judged-weeks.ts";
+import { setsCures } from "./sets-cures.ts";
+import { phasePath } from "./walk.ts";
+
+type Data = Facts & {
+  readonly phase: string;
+  readonly title: string;
+  readonly side: "under" | "over" | "helping only" | "cannot judge";
+};
+
+/** Muscles that move the body about: with too little for them a programme is short, even if no slot was meant for them. */
+const MOVERS: readonly Muscle[] = ["chest", "lats", "mid back", "buttocks", "front thigh", "back thigh"];
+
+interface Count {
+  readonly quarters: MuscleQuarters;
+  readonly week: number;
+  readonly weeks: readonly number[];
+  readonly light: boolean;
+}
+
+interface Band extends Span {
+  /** True when the programme itself gives it. */
+  readonly own: boolean;
+}
+
+function bandOf(programme: Programme, muscle: Muscle): Band {
+  const own = programme.weekly?.sets?.[muscle];
+  return own === undefined ? { ...weeklyBand(programme.status, muscle), own: false } : { ...own, own: true };
+}
+
+function sizeOf(count: Count, muscle: Muscle): Quarters {
+  return count.quarters[muscle] ?? quarters(0);
+}
+
+/** The counts on the wrong side of an end of the band, the furthest first. A light week is never too little. */
+function outside(counts: readonly Count[], muscle: Muscle, band: Band, side: "under" | "over"): readonly Count[] {
+  if (side === "over") {
+    const high = counts.filter((count) => !(sizeOf(count, muscle) <= quarters(band.to)));
+    return high.sort((a, b) => sizeOf(b, muscle) - sizeOf(a, muscle));
+  }
+  const low = counts.filter((count) => !count.light && !(sizeOf(count, muscle) >= quarters(band.from)));
+  return low.sort((a, b) => sizeOf(a, muscle) - sizeOf(b, muscle));
+}
+
+function judgePhase(input: CheckInput, phaseIndex: number): readonly Found<Data>[] {
+  const { programme, catalogue } = input;
+  const phase = programme.phases[phaseIndex]!;
+  const at = phasePath(phaseIndex);
+  const about = { phase: phase.key, title: phase.title, status: programme.status };
+  const counts = judgedWeeks(phase).map((judged): Count => {
+    return { ...judged, quarters: weeklySets(askedWeek(phase, judged.week), catalogue).quarters };
+  });
+  const sessions = askedWeek({ ...phase, light: [] }, 1);
+  const { unknown } = weeklySets(sessions, catalogue);
+  const direct = new Set(sessions.flatMap((session) => [...directSets(session, catalogue).keys()]));
+  const helping: { muscle: Muscle; sets: number }[] = [];
+  const found: Found<Data>[] = [];
+  for (const muscle of MUSCLES) {
+    const band = bandOf(programme, muscle);
+    for (const side of ["under", "over"] as const) {
+      const wrong = outside(counts, muscle, band, side);
+      const worst = wrong[0];
+      // With an exercise that nobody knows the count is short, so "too little" cannot be told.
+      if (worst === undefined || (side === "under" && unknown.length > 0)) continue;
+      const size = sizeOf(worst, muscle);
+      if (side === "under" && !band.own && !direct.has(muscle) && !MOVERS.includes(muscle)) {
+        helping.push({ muscle, sets: inSets(size) });
+        continue;
+      }
+      const weeks = wrong.flatMap((count) => count.weeks).sort((a, b) => a - b);
+      const data = { ...about, side, muscle, sets: inSets(size), from: band.from, to: band.to, own: band.own };
+      const gap = side === "under" ? quarters(band.from) - size : size - quarters(band.to);
+      found.push({
+        at,
+        data: { ...data, week: worst.week, weeks },
+        cures: () => setsCures(input, phaseIndex, muscle, side, gap as Quarters),
+      });
+    }
+  }
+  const { from } = weeklyBand(programme.status, "chest");
+  if (helping.length > 0) {
+    found.push({ at, severity: "note", data: { ...about, side: "helping only", from, muscles: helping } });
+  }
+  if (unknown.length > 0) {
+    found.push({ at, severity: "note", data: { ...about, side: "cannot judge", unknown: [...new Set(unknown)] } });
+  }
+  return found;
+}
+
+/**
+ * Weekly fractional sets of a muscle under or over its band, in any week of a phase; light weeks may fall under it.
+ * Bands are the programme's own, else those of its training status.
+ *
+ * A muscle that no slot is for, and that is no great mover, is named in one note a phase. With an exercise that nobody
+ * knows, too little cannot be told, and a note says so.
+ *
+ * The remedy changes the sets of slots that train the muscle.
+ */
+export const setsOutsideBand: Check<"week/sets-outside-band", Data> = {
+  id: "week/sets-outside-band",
+  severity: "warn",
+  sources: ["pelland2024", "iusca2021", "bazValle2022", "practice", "ours"],
+  run(input) {
+    return input.programme.phases.flatMap((_, index) => judgePhase(input, index));
+  },
+};
