@@ -61,12 +61,20 @@ function entrySection(exercise: Exercise): string {
   ].join("\n\n");
 }
 
+const MARKS = [
+  ["fixed", "body-mass load cannot be made lighter"],
+  ["coachOnly", "only a coach may add it"],
+  ["armsUsed", "arms carry or move load"],
+  ["seated", "needs no legs"],
+  ["lowering", "lowering only"],
+] as const;
+
 /** What is so for every entry, then what is so only for some. */
 function facts(exercise: Exercise): readonly (readonly [what: string, value: string])[] {
   const { muscles, needs, stress, bodyShare, hold, need, sources, synonyms, alsoCounts } = exercise;
   const pairs = (record: Readonly<Record<string, number>>) =>
     Object.entries(record).map(([key, value]) => `${key} ${value}`);
-  const flags = (["fixed", "coachOnly", "armsUsed", "seated", "lowering"] as const).filter((flag) => exercise[flag]);
+  const flags = MARKS.filter(([mark]) => exercise[mark]).map(([, words]) => words);
   const all: readonly (readonly [string, string | undefined])[] = [
     ["Id", exercise.id],
     ["Also called", synonyms.join(", ")],

@@ -1,0 +1,98 @@
+import { describe, expect, test } from "vitest";
+import type { ExerciseId, Muscle } from "../model/index.ts";
+import { CATALOGUE } from "./catalogue.ts";
+
+/**
+ * The worked examples of our counting rule as its table prints them, copied from it and not from the entries: ours.
+ * Each with the entries that are that movement, what counts 1 and what counts a half.
+ */
+const PRINTED: readonly (readonly [ids: readonly ExerciseId[], direct: string, helping: string])[] = [
+  [["barbell-bench-press"], "CHE", "DFR TRI"],
+  [["incline-press-30"], "CHE", "DFR TRI"],
+  [["floor-push-up"], "CHE", "DFR TRI"],
+  [["narrow-push-up"], "TRI", "CHE DFR"],
+  [["dip"], "CHE TRI", "DFR"],
+  [["barbell-overhead-press"], "DFR", "DSI TRI UTR"],
+  [["dumbbell-press-seated"], "DFR", "DSI TRI"],
+  [["lateral-raise"], "DSI", ""],
+  [["cable-fly"], "CHE", "DFR"],
+  [["press-down"], "TRI", ""],
+  [["pull-up"], "LAT", "BIC MID GRP"],
+  [["chin-up"], "LAT BIC", "MID GRP"],
+  [["lat-pull-down"], "LAT", "BIC MID"],
+  [["inverted-row-45"], "LAT MID", "BIC DRE"],
+  [["one-arm-row"], "LAT MID", "BIC DRE"],
+  [["bent-over-row"], "LAT MID", "BIC DRE LOW"],
+  [["face-pull"], "DRE", "MID CUF"],
+  [["reverse-fly"], "DRE", "MID"],
+  [["dumbbell-curl"], "BIC", ""],
+  [["dumbbell-shrug"], "UTR", "GRP"],
+  [["cable-external-rotation"], "CUF", ""],
+  [["back-squat"], "QUA GLU", "ADD LOW"],
+  [["goblet-squat"], "QUA GLU", "ADD"],
+  [["leg-press-mid", "leg-press-deep", "one-leg-press"], "QUA", "GLU ADD"],
+  [["split-squat-free", "split-squat-dumbbell"], "QUA GLU", "ADD HAB"],
+  [["step-up-low", "step-up-20", "step-up-30"], "GLU QUA", "HAB"],
+  [["leg-extension"], "QUA", ""],
+  [["barbell-deadlift"], "GLU LOW", "HAM QUA UTR GRP"],
+  [["dumbbell-rdl", "barbell-rdl"], "HAM GLU", "LOW ADD GRP"],
+  [["hip-thrust"], "GLU", "HAM"],
+  [["kettlebell-swing"], "", "GLU HAM"],
+  [["leg-curl"], "HAM", ""],
+  [["back-extension"], "GLU HAM", "LOW"],
+  [["hip-abduction-band"], "HAB", ""],
+  [["calf-raise-wall"], "CAL", ""],
+  [["forearm-plank"], "ABS", "OBL"],
+  [["suitcase-carry"], "OBL GRP", "UTR HAB"],
+  [["wall-sit-high"], "QUA", ""],
+];
+
+const NAMES: Readonly<Record<string, Muscle>> = {
+  CHE: "chest",
+  DFR: "front shoulder",
+  DSI: "side shoulder",
+  DRE: "rear shoulder",
+  CUF: "rotator cuff",
+  LAT: "lats",
+  MID: "mid back",
+  UTR: "upper traps",
+  BIC: "biceps",
+  TRI: "triceps",
+  GRP: "forearm",
+  ABS: "front trunk",
+  OBL: "side trunk",
+  LOW: "low back",
+  GLU: "buttocks",
+  HAB: "side hip",
+  ADD: "inner thigh",
+  QUA: "front thigh",
+  HAM: "back thigh",
+  CAL: "calf",
+};
+
+describe("worked examples of counting a set", () => {
+  const rows = PRINTED.flatMap(([ids, direct, helping]) => ids.map((id) => [id, direct, helping] as const));
+  const present = rows.filter(([id]) => CATALOGUE.exercises.has(id));
+
+  test.each(present)("%s: direct %s, helping %s", (id, direct, helping) => {
+    const shares = (codes: string, value: number) =>
+      codes
+        .split(" ")
+        .filter(Boolean)
+        .map((code) => [NAMES[code]!, value] as const);
+    const wanted = Object.fromEntries([...shares(direct, 1), ...shares(helping, 0.5)]);
+    expect(CATALOGUE.exercises.get(id)?.muscles).toEqual(wanted);
+  });
+
+  test("a week of lower-body work adds up as printed", () => {
+    const week = [
+      ["back-squat", 3],
+      ["barbell-rdl", 3],
+    ] as const;
+    const total = (muscle: Muscle) =>
+      week.reduce((sum, [id, sets]) => sum + sets * (CATALOGUE.exercises.get(id)?.muscles[muscle] ?? 0), 0);
+    expect(["buttocks", "front thigh", "back thigh", "inner thigh", "low back"].map((m) => total(m as Muscle))).toEqual(
+      [6, 3, 3, 3, 3],
+    );
+  });
+});
