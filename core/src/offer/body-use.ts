@@ -14,12 +14,25 @@ const LEG_LIMBS: readonly Limb[] = ["two legs", "split stance", "one leg"];
 const ARM_LIMBS: readonly Limb[] = ["two arms", "one arm", "alternating"];
 const OFF_THE_FEET: readonly Position[] = ["seated, back supported", "seated", "supine", "prone", "side-lying"];
 
-/** A form in which the arms swing, brace or carry uses both, whatever the hands hold. */
+/**
+ * A form in which the arms swing, brace or carry uses both, whatever the hands hold.
+ *
+ * Off the feet, on a machine that bears its own load, the legs work and no arm is stressed: there the hands lie on
+ * handles that one of them can leave, as on a leg press, a leg curl or a cycle.
+ */
 export function armUse(exercise: Exercise): Use {
   const { hands, limb, armsUsed } = exercise;
-  if (armsUsed || hands === "two" || hands === "one, other braces") return "both";
+  if (armsUsed) return "both";
+  if (hands !== "none" && onLegMachine(exercise)) return "either hand";
+  if (hands === "two" || hands === "one, other braces") return "both";
   if (hands === "one") return LEG_LIMBS.includes(limb) ? "either hand" : "one side";
   return stresses(exercise, ARM_TAGS) ? "both" : "none";
+}
+
+function onLegMachine(exercise: Exercise): boolean {
+  const { limb, position, loadMeaning, mode } = exercise;
+  const bearsItsLoad = loadMeaning === "stack" || mode === "cyclic";
+  return LEG_LIMBS.includes(limb) && OFF_THE_FEET.includes(position) && bearsItsLoad && !stresses(exercise, ARM_TAGS);
 }
 
 /** Standing on a leg loads it. Off the feet, one leg may work alone, and arms may work while the legs lie still. */

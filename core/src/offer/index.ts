@@ -1,3 +1,4 @@
+export * from "./admit.ts";
 export * from "./clearance.ts";
 export type { Bound, Ceiling, Origin, Share } from "./combine.ts";
 export type { Effort } from "./dose-words.ts";

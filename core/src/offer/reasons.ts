@@ -10,7 +10,7 @@ export const OFFER_CODES = [
   "offer/equipment",
   /** groups as above; out: [{ what, from, to }] */
   "offer/out-of-order",
-  /** tag, grade, ceiling, from: [{ by, ceiling }] */
+  /** tag, grade, ceiling, from: [{ by, ceiling, who }], strictest first; who only where one tag was limited alone */
   "offer/ceiling",
   /** tag, grade, ceiling */
   "offer/cannot",
@@ -30,11 +30,11 @@ export const OFFER_CODES = [
   "offer/above-rung",
   /** needs: the form that must be shown first; for entries that stand on no ladder */
   "offer/count-not-shown",
-  /** applies ("total" or "hand"), atMost: { value, unit }, who, to, held: the lightest or asked mass { value, unit } */
+  /** applies ("total" or "hand"), side, atMost: { value, unit }, who, to, held: { value, unit }, asked or the lightest */
   "offer/over-limit",
-  /** atMost, who, to: the true load of this machine or band is not known */
+  /** as above without held: the true load of this machine or band is not known */
   "offer/load-unknown",
-  /** part, side, who, to */
+  /** part (none: everything), movement (none: all), side, who, to */
   "offer/rest-order",
   /** movement, side, who, to */
   "offer/forbidden",
@@ -54,9 +54,9 @@ export const OFFER_CODES = [
   /** from: hard conditioning is done so that whole sentences can be spoken */
   "offer/in-sentences",
   // Said beside a form that is offered.
-  /** side that is trained, resting: side and part, who, to */
+  /** train: the side that is trained, and the order: part or movement, side, who, to */
   "offer/one-side",
-  /** hand: the hand to hold on with; resting: side, who, to */
+  /** hand: the hand to hold on with, and the order as above */
   "offer/other-hand",
   /** ladder: nobody has assessed this person on it */
   "offer/not-assessed",

@@ -1,0 +1,107 @@
+import type { Day } from "../day.ts";
+import type { LoadCap } from "../loads/index.ts";
+import type { Catalogue, Dose, Exercise, Person, Place, Reason, StressTag } from "../model/index.ts";
+import { againstCeilings, setAsideByFilters } from "./cautioned.ts";
+import { type Clearance, clearanceOf } from "./clearance.ts";
+import { cutDose } from "./cut-dose.ts";
+import type { Effort } from "./dose-words.ts";
+import { gradesOf } from "./grade.ts";
+import { outsideRange, wrongAmounts } from "./hold-range.ts";
+import { missingKit } from "./kit.ts";
+import { underLoadLimits } from "./load-cap.ts";
+import { reason } from "./reasons.ts";
+import { earnedBy } from "./rung.ts";
+import { underOrders } from "./written-orders.ts";
+
+export interface AdmitContext {
+  readonly person: Person;
+  readonly place: Place;
+  readonly catalogue: Catalogue;
+  readonly on: Day;
+  /** Of this person on this day, where it is already known. */
+  readonly clearance?: Clearance;
+  /** The coach chose the form by hand: what only keeps it from being offered becomes a note. No limit does. */
+  readonly byHand?: boolean;
+}
+
+/**
+ * Whether a person may do a form at a dose, and how.
+ *
+ * `dose` and `effort` have the limits cut in. `watch` are tags that stand on their ceiling: said to the coach and asked
+ * about afterwards. `cap` bounds the load: held in all, held in one hand, and as whole per cent of today's best. `side`
+ * is the only side that may be trained.
+ */
+export type Admission =
+  | {
+      readonly ok: true;
+      readonly dose: Dose;
+      readonly effort?: Effort;
+      readonly watch: readonly StressTag[];
+      readonly cap: LoadCap;
+      readonly side?: "left" | "right";
+      readonly notes: readonly Reason[];
+    }
+  | { readonly ok: false; readonly why: readonly Reason[] };
+
+/** @param effort how hard conditioning is meant; left out for everything else */
+export type Admit = (exercise: Exercise, dose: Dose, effort?: Effort) => Admission;
+
+/**
+ * The door between a person and the catalogue: answers, for a form at an asked dose, whether this person may do it in
+ * this place on this day. Every reason against it is given, not only the first.
+ *
+ * @example
+ * admitter({ person, place, catalogue, on })(gobletSquat, dose) //=> { ok: true, dose, watch: ["pressor"], … }
+ */
+export function admitter(context: AdmitContext): Admit {
+  const { person, place, catalogue, on, byHand = false } = context;
+  const clearance = context.clearance ?? clearanceOf(person, on);
+  const earned = earnedBy(person, catalogue);
+  return (exercise, asked, effort) => {
+    const bestHoldS = bestHold(person, exercise);
+    const cut = cutDose(exercise, asked, clearance, {
+      ...(bestHoldS === undefined ? {} : { bestHoldS }),
+      ...(effort === undefined ? {} : { effort }),
+    });
+    const ceilings = againstCeilings(gradesOf(exercise, cut.dose, cut.facts), clearance.ceilings);
+    const orders = underOrders(exercise, clearance.limits);
+    const load = underLoadLimits(exercise, cut.dose, place, clearance.limits.loads, orders.side);
+    const rung = earned(exercise);
+    const notOffered = [...(exercise.coachOnly ? [reason("offer/coach-only")] : []), ...(rung.ok ? [] : rung.why)];
+    const why = [
+      ...missingKit(exercise, place, on, clearance.wheelchair),
+      ...(byHand ? [] : notOffered),
+      ...setAsideByFilters(exercise, clearance),
+      ...ceilings.why,
+      ...orders.why,
+      ...load.why,
+      ...wrongAmounts(exercise, cut.dose),
+      ...outsideRange(exercise, cut.dose),
+    ];
+    if (why.length > 0) return { ok: false, why };
+    const unweighed = exercise.bodyShare !== undefined && person.mass === undefined;
+    return {
+      ok: true,
+      dose: cut.dose,
+      ...(cut.effort === undefined ? {} : { effort: cut.effort }),
+      watch: ceilings.watch,
+      cap: { ...load.cap, ...(clearance.percent === undefined ? {} : { percent: clearance.percent.value }) },
+      ...(orders.side === undefined ? {} : { side: orders.side }),
+      notes: [
+        ...cut.notes,
+        ...orders.notes,
+        ...notOffered,
+        ...(rung.ok ? rung.notes : []),
+        ...(unweighed ? [reason("offer/body-mass-unknown")] : []),
+      ],
+    };
+  };
+}
+
+/** Seconds of the latest recorded hold of a form, undefined when there is none. */
+function bestHold(person: Person, exercise: Exercise): number | undefined {
+  const held = person.lifts.filter((lift) => lift.exercise === exercise.id && lift.holdS !== undefined);
+  const latest = Math.max(...held.map((lift) => lift.on));
+  const best = Math.max(...held.filter((lift) => lift.on === latest).map((lift) => lift.holdS!));
+  return best > 0 ? best : undefined;
+}
