@@ -49,7 +49,7 @@ function faultsOf(root: Branch, from: readonly Schema[], issue: Issue, base: Pat
     case "invalid_key":
       return badKey(root, from, issue, path);
     case "custom":
-      return [customFault(issue, branch, path)];
+      return [customFault(issue, branch, path, missing)];
     default:
       return [fault("value/form", foundIn(branch))];
   }
@@ -121,20 +121,28 @@ function misfit(errors: readonly Issue[]): number {
   }, 0);
 }
 
-function customFault(issue: z.core.$ZodIssueCustom, branch: Branch, path: Path): Fault {
+/** A schema's own issue, with its data. `found: ""` says that nothing worth showing stands there. */
+function customFault(issue: z.core.$ZodIssueCustom, branch: Branch, path: Path, missing: boolean): Fault {
   const params = issue.params ?? {};
   const text = (name: string) => (params[name] === undefined ? {} : { [name]: String(params[name]) });
-  const inside = typeof params["offset"] === "number" && branch.written;
-  const more = inside ? offsetInScalar(inside.text, inside.style, params["offset"] as number) : 0;
-  return {
+  const { found, ...fault } = {
     code: String(params["code"] ?? "value/form"),
     at: path,
-    offset: branch.start + more,
-    ...foundIn(branch),
+    offset: customOffset(params, branch),
+    ...(missing ? {} : foundIn(branch)),
     ...text("found"),
     ...text("allowed"),
     ...text("maybe"),
-  };
+  } as Fault;
+  return found === undefined || found === "" ? fault : { ...fault, found };
+}
+
+function customOffset(params: Readonly<Record<string, unknown>>, branch: Branch): number {
+  const offset = typeof params["offset"] === "number" ? params["offset"] : undefined;
+  if (params["name"] === true) return (branch.nameStart ?? branch.start) + (offset ?? 0);
+  const { written } = branch;
+  if (offset === undefined || !written) return branch.start;
+  return branch.start + offsetInScalar(written.text, written.style, offset);
 }
 
 function branchAt(root: Branch, path: Path): { branch: Branch; missing: boolean } {

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { Slipped } from "./slip.ts";
-import { readHours, readRotaHours } from "./window-text.ts";
+import { readHours, readOpenHours, readRotaHours } from "./window-text.ts";
 
 function told(read: Slipped<unknown>): string {
   if (read.ok) return JSON.stringify(read.value);
@@ -33,6 +33,14 @@ test("days of a rota are numbers from 1", () => {
   expect(readRotaHours("5–8 10:00–14:00", 8)).toMatchObject({ value: { days: [5, 6, 7, 8], from: 600, to: 840 } });
   expect(readRotaHours("1, 3 06:30–08:00 fine", 4)).toMatchObject({ value: { days: [1, 3], cost: 2 } });
   expect(told(readRotaHours("9 10:00–14:00", 8))).toBe("window/day 0 9|1–8|");
+});
+
+test("the hours of a place are days and times alone", () => {
+  expect(readOpenHours("mon–sat 06:30–21:00")).toMatchObject({ value: { days: { length: 6 }, from: 390, to: 1260 } });
+  expect(told(readOpenHours("mon 06:30–21:00 fine"))).toBe("window/word 16 fine||");
+  expect(told(readOpenHours("mon 06:30–21:00 at home"))).toBe("window/word 16 at home||");
+  expect(told(readOpenHours("any 1 of mon 06:30–21:00"))).toBe(`window/day 0 any|${WEEK}|`);
+  expect(told(readRotaHours("1 06:30–21:00 at home", 3))).toBe("window/word 14 at home|gladly, fine, if needed|");
 });
 
 const WEEK = "mon, tue, wed, thu, fri, sat, sun, mon–fri, daily";

@@ -36,6 +36,14 @@ interface Part {
   readonly offset: number;
 }
 
+/** What may stand beside days and times. */
+interface Allows {
+  readonly any: boolean;
+  readonly words: readonly (readonly [word: string, cost: number])[];
+  readonly place: boolean;
+}
+
+const EVERYTHING: Allows = { any: true, words: Object.entries(GLADNESS), place: true };
 const CLOCKS = /(\d{1,2}:\d{2})\s*(?:[–-]|to)\s*(\d{1,2}:\d{2})(?!\d)/;
 const HALF_CLOCKS = /(?<![\d:])(\d{1,2})(?::\d{0,2})?\s*(?:[–-]|to)\s*(\d{1,2})(?::\d{0,2})?(?!\d)/;
 const WEEK = "mon, tue, wed, thu, fri, sat, sun, mon–fri, daily";
@@ -49,10 +57,17 @@ const WEEK = "mon, tue, wed, thu, fri, sat, sun, mon–fri, daily";
  * readHours("mon–wed 07:00–08:30 fine") //=> mon, tue, wed; from 420 to 510; cost 2
  */
 export function readHours(text: string): Slipped<Hours<Weekday>> {
-  return readText(text, (part) => {
-    if (/^(daily|7 days)$/.test(part.text)) return read(WEEKDAYS);
-    return readDays(part, WEEKDAYS, WEEK);
-  });
+  return readText(text, weekDays, EVERYTHING);
+}
+
+/**
+ * Reads the hours of a place: days and times alone.
+ *
+ * @example
+ * readOpenHours("sun 06:30–13:00") //=> sun; from 390 to 780; cost 0
+ */
+export function readOpenHours(text: string): Slipped<Hours<Weekday>> {
+  return readText(text, weekDays, { any: false, words: [], place: false });
 }
 
 /**
@@ -64,15 +79,20 @@ export function readHours(text: string): Slipped<Hours<Weekday>> {
  */
 export function readRotaHours(text: string, length: number): Slipped<Hours<number>> {
   const names = Array.from({ length }, (_, i) => String(i + 1));
-  const read = readText(text, (part) => readDays(part, names, `1–${length}`));
-  return read.ok ? { ok: true, value: { ...read.value, days: read.value.days.map(Number) } } : read;
+  const allows = { any: false, words: EVERYTHING.words, place: false };
+  const hours = readText(text, (part) => readDays(part, names, `1–${length}`), allows);
+  return hours.ok ? read({ ...hours.value, days: hours.value.days.map(Number) }) : hours;
 }
 
-function readText<D>(text: string, daysOf: (part: Part) => Slipped<readonly D[]>): Slipped<Hours<D>> {
+function weekDays(part: Part): Slipped<readonly Weekday[]> {
+  return /^(daily|7 days)$/.test(part.text) ? read(WEEKDAYS) : readDays(part, WEEKDAYS, WEEK);
+}
+
+function readText<D>(text: string, daysOf: (part: Part) => Slipped<readonly D[]>, allows: Allows): Slipped<Hours<D>> {
   const clocks = CLOCKS.exec(text);
   if (!clocks) return noClocks(text);
   const end = clocks.index + clocks[0].length;
-  const any = /^\s*any\s+(\d+)\s+of\s+/.exec(text.slice(0, clocks.index));
+  const any = allows.any ? /^\s*any\s+(\d+)\s+of\s+/.exec(text.slice(0, clocks.index)) : null;
   const days = daysOf(trimmed(text, any?.[0].length ?? 0, clocks.index));
   if (!days.ok) return days;
   const many = any ? Number(any[1]) : undefined;
@@ -89,7 +109,7 @@ function readText<D>(text: string, daysOf: (part: Part) => Slipped<readonly D[]>
     const found = `${clocks[1]}–${clocks[2]}`;
     return slipped({ code: "window/reversed", offset: clocks.index, found, allowed: `${clocks[1]}–24:00`, ...maybe });
   }
-  const words = wordsOf(trimmed(text, end, text.length));
+  const words = wordsOf(trimmed(text, end, text.length), allows);
   if (!words.ok) return words;
   return read({ days: days.value, from, to, ...words.value, ...(many === undefined ? {} : { any: many }) });
 }
@@ -142,22 +162,23 @@ function readDays<D extends string>(part: Part, names: readonly D[], allowed: st
   return read([...found]);
 }
 
-function wordsOf(part: Part): Slipped<{ cost: number; place?: string; placeOffset?: number }> {
-  const glad = Object.entries(GLADNESS).find(([word]) => new RegExp(`^${word}(?=$|[\\s,])`).test(part.text));
+function wordsOf(part: Part, allows: Allows): Slipped<{ cost: number; place?: string; placeOffset?: number }> {
+  const glad = allows.words.find(([word]) => new RegExp(`^${word}(?=$|[\\s,])`).test(part.text));
   const rest = trimmed(part.text, glad?.[0].length ?? 0, part.text.length);
-  const at = /^at\s+(\S+)$/.exec(rest.text);
+  const at = allows.place ? /^at\s+(\S+)$/.exec(rest.text) : null;
   const cost = glad?.[1] ?? 0;
   if (rest.text === "") return read({ cost });
   if (at) {
     const placeOffset = part.offset + rest.offset + at[0].length - at[1]!.length;
     return read({ cost, place: at[1]!, placeOffset });
   }
-  const near = nearNames(rest.text, Object.keys(GLADNESS));
+  const words = allows.words.map(([word]) => word);
+  const near = nearNames(rest.text, words);
   return slipped({
     code: "window/word",
     offset: part.offset + rest.offset,
     found: rest.text,
-    allowed: "gladly, fine, if needed, at …",
+    allowed: [...words, ...(allows.place ? ["at …"] : [])].join(", "),
     ...(near.length > 0 ? { maybe: near.join(", ") } : {}),
   });
 }

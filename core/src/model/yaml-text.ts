@@ -24,7 +24,8 @@ const NO_TEXT = new RegExp(`[${String.fromCodePoint(0)}${String.fromCodePoint(0x
  * Reads a text as strict YAML 1.2 and checks it against a schema, telling all problems at once.
  *
  * A schema's own issue may carry `params: { code, found, allowed, maybe, offset }`, where `offset` counts characters
- * into the value of a scalar, so that the column is that of the slip itself.
+ * into the value of a scalar, so that the column is that of the slip itself; with `name: true` it is the name before
+ * the value that is at fault.
  *
  * @param file its name, for the problems
  * @returns the value with the places of all its parts, or problems in the order of the text
