@@ -1,6 +1,6 @@
 import { type Dose, type Exercise, printDose } from "../model/index.ts";
-import type { Check, Cure, Facts, Found } from "./check.ts";
-import { type DosePlace, itemPlaces, slotDoses, slotPlaces } from "./walk.ts";
+import type { Check, Cure, Facts, Found } from "./run/check.ts";
+import { type DosePlace, itemPlaces, slotDoses, slotPlaces } from "./run/walk.ts";
 
 type Data = Facts & {
   readonly exercise: string;

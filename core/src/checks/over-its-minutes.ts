@@ -1,7 +1,5 @@
 import type { SessionSeconds } from "../measures/index.ts";
 import { type Session, slotsOf } from "../model/index.ts";
-import type { Check, CheckInput, Cure, Facts, Found } from "./check.ts";
-import { judgedWeeks } from "./judged-weeks.ts";
 import {
   changesTo,
   inPairs,
@@ -12,8 +10,10 @@ import {
   withOneSetFewer,
   withSetsThatFit,
   withShortRests,
-} from "./shorten.ts";
-import { sessionPath } from "./walk.ts";
+} from "./cures/shorten.ts";
+import type { Check, CheckInput, Cure, Facts, Found } from "./run/check.ts";
+import { judgedWeeks } from "./run/judged-weeks.ts";
+import { sessionPath } from "./run/walk.ts";
 
 type Data = Facts & {
   readonly phase: string;
@@ -57,7 +57,10 @@ function pairsOf(input: CheckInput, parts: Parts): readonly (readonly string[])[
   );
 }
 
-/** Cuts that keep every movement, the mildest first; those that fit come before those that only help. */
+/**
+ * Cuts that keep every movement, the mildest first; those that fit come before those that only help. Of those that fit,
+ * the mildest with pairs and the mildest without are offered.
+ */
 function cutsOf(input: CheckInput, phaseIndex: number, session: Session, limitS: number): readonly Cure[] {
   const sessionIndex = input.programme.phases[phaseIndex]!.sessions.indexOf(session);
   const at = sessionPath(phaseIndex, sessionIndex);
@@ -67,8 +70,8 @@ function cutsOf(input: CheckInput, phaseIndex: number, session: Session, limitS:
   const paired = inPairs(rested, input.catalogue);
   const ways = [
     { parts: rested, rest: true },
-    { parts: withSetsThatFit(whole, fits), rest: false },
     { parts: paired, rest: true },
+    { parts: withSetsThatFit(whole, fits), rest: false },
     { parts: withOneSetFewer(rested), rest: true },
     { parts: withOneSetFewer(paired), rest: true },
     { parts: withSetsThatFit(paired, fits), rest: true },
@@ -80,15 +83,17 @@ function cutsOf(input: CheckInput, phaseIndex: number, session: Session, limitS:
     if (changes.length === 0 || typical >= before.typical) return [];
     const overS = Math.max(0, high - limitS);
     const rests = rest && changesTo(session, rested, at).length > 0 ? { restS: SHORT_REST_S } : {};
+    const pairs = pairsOf(input, parts);
     const data = {
       ...rests,
-      pairs: pairsOf(input, parts),
+      pairs,
       fewer: fewerSets(input, session, parts),
       typicalS: typical,
       highS: high,
       overS,
     };
-    return [{ id: "shorten", data, changes, partly: overS > 0 }];
+    if (overS > 0) return [{ id: "shorten", data, changes, partly: true }];
+    return [{ id: "shorten", group: pairs.length > 0 ? "fits in pairs" : "fits", data, changes }];
   });
   const distinct = [...new Map(cures.map((cure) => [JSON.stringify(cure.changes), cure])).values()];
   return [...distinct.filter((cure) => !cure.partly), ...distinct.filter((cure) => cure.partly)];

@@ -1,8 +1,8 @@
 import { askedWeek, type LaneWork, lanesTrained } from "../measures/index.ts";
 import { type Exercise, LANES, type Lane, laneOf, type Severity, type Status } from "../model/index.ts";
-import type { Check, CheckInput, Facts, Found } from "./check.ts";
-import { canBeDoneAt, newSlotCures } from "./new-slot.ts";
-import { phasePath } from "./walk.ts";
+import { canBeDoneAt, newSlotCures } from "./cures/new-slot.ts";
+import type { Check, CheckInput, Facts, Found } from "./run/check.ts";
+import { phasePath } from "./run/walk.ts";
 
 type Data = Facts & { readonly phase: string; readonly title: string; readonly lane: string; readonly status: string };
 

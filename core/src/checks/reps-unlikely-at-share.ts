@@ -1,8 +1,8 @@
 import { type Dose, printDose, type SetDose } from "../model/index.ts";
 import { REPS_AT_PERCENT_BOOK } from "../tables/index.ts";
-import type { Check, Cure, Facts, Found } from "./check.ts";
 import { type SharedSet, unlikelySets, WIDEST_TIMES } from "./reps-possible.ts";
-import { type DosePlace, slotDoses, slotPlaces } from "./walk.ts";
+import type { Check, Cure, Facts, Found } from "./run/check.ts";
+import { type DosePlace, slotDoses, slotPlaces } from "./run/walk.ts";
 
 type Data = Facts & {
   readonly exercise: string;

@@ -2,10 +2,10 @@ import { askedWeek, directSets, type MuscleQuarters, weeklySets } from "../measu
 import { MUSCLES, type Muscle, type Programme, type Span } from "../model/index.ts";
 import { weeklyBand } from "../tables/index.ts";
 import { inSets, type Quarters, quarters } from "../units.ts";
-import type { Check, CheckInput, Facts, Found } from "./check.ts";
-import { judgedWeeks } from "./judged-weeks.ts";
-import { setsCures } from "./sets-cures.ts";
-import { phasePath } from "./walk.ts";
+import { setsCures } from "./cures/sets-cures.ts";
+import type { Check, CheckInput, Facts, Found } from "./run/check.ts";
+import { judgedWeeks } from "./run/judged-weeks.ts";
+import { phasePath } from "./run/walk.ts";
 
 type Data = Facts & {
   readonly phase: string;

@@ -1,7 +1,7 @@
 import { nearExercises } from "../exercises/index.ts";
 import type { Exercise, ExerciseId, Path, Pattern } from "../model/index.ts";
-import type { Check, CheckInput, Cure, Facts, Found } from "./check.ts";
-import { itemPlaces, slotPlaces } from "./walk.ts";
+import type { Check, CheckInput, Cure, Facts, Found } from "./run/check.ts";
+import { itemPlaces, slotPlaces } from "./run/walk.ts";
 
 type Data = Facts & {
   readonly exercise: string;

@@ -1,5 +1,5 @@
-import { isLight } from "../measures/index.ts";
-import { type Phase, slotsOf } from "../model/index.ts";
+import { isLight } from "../../measures/index.ts";
+import { type Phase, slotsOf } from "../../model/index.ts";
 
 /** Weeks of a phase that ask for the same. */
 export interface JudgedWeek {

@@ -1,10 +1,10 @@
-import { setQuarters } from "../measures/index.ts";
-import { type Block, type Exercise, type Muscle, type Path, slotsOf } from "../model/index.ts";
-import type { Quarters } from "../units.ts";
+import { setQuarters } from "../../measures/index.ts";
+import { type Block, type Exercise, type Muscle, type Path, slotsOf } from "../../model/index.ts";
+import type { Quarters } from "../../units.ts";
+import type { CheckInput, Cure } from "../run/check.ts";
+import { sessionPath } from "../run/walk.ts";
 import { setsChanged, setsOf } from "./block-sets.ts";
-import type { CheckInput, Cure } from "./check.ts";
 import { newSlotCures } from "./new-slot.ts";
-import { sessionPath } from "./walk.ts";
 
 /** A slot is never given more sets than this as a remedy, nor left with fewer than the other. Ours, no source. */
 const MOST_SETS = 6;

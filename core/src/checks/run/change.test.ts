@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { madeUpProgramme, madeUpSession, madeUpSlot, reps, sets } from "../testing/index.ts";
+import { madeUpProgramme, madeUpSession, madeUpSlot, reps, sets } from "../../testing/index.ts";
 import { changed } from "./change.ts";
 
 const dose = sets(3, reps(8));

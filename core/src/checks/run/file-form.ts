@@ -1,4 +1,4 @@
-import { type Block, type Dose, type Edit, type Json, type Path, printDose, type Slot } from "../model/index.ts";
+import { type Block, type Dose, type Edit, type Json, type Path, printDose, type Slot } from "../../model/index.ts";
 import type { Change } from "./change.ts";
 
 function slotJson(slot: Slot): Json {

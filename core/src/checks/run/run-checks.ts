@@ -1,4 +1,4 @@
-import type { Finding, Remedy, Severity, Silence } from "../model/index.ts";
+import type { Finding, Remedy, Severity, Silence } from "../../model/index.ts";
 import { CHECKS } from "./all.ts";
 import { changed } from "./change.ts";
 import type { Check, CheckInput, Cure, Found } from "./check.ts";

@@ -1,4 +1,4 @@
-import type { Finding } from "../model/index.ts";
+import type { Finding } from "../../model/index.ts";
 
 const ABOUT = ["phase", "session", "slot", "item", "exercise", "muscle", "lane", "side", "fromWeek"] as const;
 

@@ -1,4 +1,4 @@
-import { type AskedSession, askedSession, type SessionSeconds, sessionSeconds } from "../measures/index.ts";
+import { type AskedSession, askedSession, type SessionSeconds, sessionSeconds } from "../../measures/index.ts";
 import {
   type Block,
   type Catalogue,
@@ -8,10 +8,10 @@ import {
   type Slot,
   STATIONS,
   slotsOf,
-} from "../model/index.ts";
+} from "../../model/index.ts";
+import type { Change } from "../run/change.ts";
+import { slotPaths } from "../run/walk.ts";
 import { doseWith, setsOf } from "./block-sets.ts";
-import type { Change } from "./change.ts";
-import { slotPaths } from "./walk.ts";
 
 /** Rest that a session short of time can do with, and the share of the 1RM from which rest is left alone. Practice. */
 export const SHORT_REST_S = 90;

@@ -1,7 +1,7 @@
-import { askedSession, sessionSeconds } from "../measures/index.ts";
-import type { Dose, Exercise, Phase, Place, Programme, SetDose, Slot, WayUp } from "../model/index.ts";
-import type { CheckInput, Cure } from "./check.ts";
-import { sessionPath, slotPlaces } from "./walk.ts";
+import { askedSession, sessionSeconds } from "../../measures/index.ts";
+import type { Dose, Exercise, Phase, Place, Programme, SetDose, Slot, WayUp } from "../../model/index.ts";
+import type { CheckInput, Cure } from "../run/check.ts";
+import { sessionPath, slotPlaces } from "../run/walk.ts";
 
 /** What a new slot asks for: a dose to learn with. Practice, no source. */
 const LEARNING = { reps: { from: 8, to: 12 }, metres: 20, seconds: 300, contacts: 5, holdS: 20, restS: 60 } as const;

@@ -1,6 +1,6 @@
-import { type Block, type Dose, type Path, slotsOf } from "../model/index.ts";
-import type { Change } from "./change.ts";
-import { slotPaths } from "./walk.ts";
+import { type Block, type Dose, type Path, slotsOf } from "../../model/index.ts";
+import type { Change } from "../run/change.ts";
+import { slotPaths } from "../run/walk.ts";
 
 /** @returns the dose with so many sets more, like its last one, or fewer, from the end; one set always stays */
 export function doseWith(dose: Dose, more: number): Dose {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { madeUpPhase, madeUpSession, madeUpSlot, reps, sets } from "../testing/index.ts";
+import { madeUpPhase, madeUpSession, madeUpSlot, reps, sets } from "../../testing/index.ts";
 import { judgedWeeks } from "./judged-weeks.ts";
 
 const dose = sets(3, reps(8));

@@ -1,4 +1,4 @@
-import type { Block, Dose, Path, Programme } from "../model/index.ts";
+import type { Block, Dose, Path, Programme } from "../../model/index.ts";
 
 /** A change to a programme in the terms of the model. All paths are those of the programme before any of the changes. */
 export type Change =

@@ -9,7 +9,7 @@ import {
   type Slot,
   type SlotKey,
   slotsOf,
-} from "../model/index.ts";
+} from "../../model/index.ts";
 
 /** A slot with where it stands. */
 export interface SlotPlace {

@@ -1,5 +1,5 @@
-import type { Catalogue, Json, Path, Person, Place, Programme, Severity } from "../model/index.ts";
-import type { SourceId } from "../sources.ts";
+import type { Catalogue, Json, Path, Person, Place, Programme, Severity } from "../../model/index.ts";
+import type { SourceId } from "../../sources.ts";
 import type { Change } from "./change.ts";
 
 /** What a check may look at. Place and person narrow its advice where they are known. */

@@ -1,0 +1,59 @@
+import { expect, test } from "vitest";
+import { type Dose, printDose, type Slot } from "../../model/index.ts";
+import {
+  madeUpCatalogue,
+  madeUpExercise,
+  madeUpPlace,
+  madeUpProgramme,
+  madeUpSession,
+  madeUpSlot,
+  reps,
+  sets,
+} from "../../testing/index.ts";
+import { canBeDoneAt, newSlotCures } from "./new-slot.ts";
+
+const squat = madeUpExercise({ id: "squat", name: "Squat", secondsPerRep: 4 });
+const catalogue = madeUpCatalogue([squat]);
+const programme = madeUpProgramme([
+  madeUpSession("a", 30, [madeUpSlot("squat", "squat", sets(3, reps(8)))]),
+  madeUpSession("b", 30, [madeUpSlot("squat", "squat", sets(1, reps(8)), { slot: "one-b-squat" })]),
+]);
+
+function slotsFor(exercise: typeof squat): readonly Slot[] {
+  const cures = newSlotCures({ programme, catalogue }, 0, [exercise]);
+  return cures.map(({ changes }) =>
+    changes[0]?.op === "insert" ? (changes[0].value as Slot) : expect.fail("no slot"),
+  );
+}
+const dosesFor = (exercise: typeof squat) => slotsFor(exercise).map((slot) => printDose(slot.dose as Dose));
+
+test("the session with most time to spare first, two sets before one, all one group", () => {
+  const cures = newSlotCures({ programme, catalogue }, 0, [squat]);
+  expect(cures.map(({ data }) => [data["session"], data["sets"]])).toEqual([
+    ["Session b", 2],
+    ["Session a", 2],
+    ["Session b", 1],
+    ["Session a", 1],
+  ]);
+  expect(new Set(cures.map(({ group }) => group))).toEqual(new Set(["add-slot"]));
+});
+
+test("a key that is taken gets a number", () => {
+  expect(slotsFor(squat)[0]?.slot).toBe("one-b-squat-2");
+});
+
+test("the dose suits what the exercise is counted in", () => {
+  expect(dosesFor(squat)[0]).toBe("2 × 8–12, rest 60 s, 2–3 in reserve");
+  const hold = { ...squat, amounts: "hold" as const, hold: { from: 10, to: 15, step: 5 } };
+  expect(dosesFor({ ...hold, eachSide: true })[0]).toBe("2 × 10–15 s each side, rest 60 s");
+  expect(dosesFor({ ...squat, amounts: "metres" })[0]).toBe("2 × 20 m, rest 60 s");
+  expect(dosesFor({ ...squat, amounts: "time" })[0]).toBe("1 × 5 min");
+  expect(dosesFor({ ...squat, amounts: "contacts" })[0]).toBe("2 × 5 contacts, rest 60 s");
+});
+
+test("what a place lacks cannot be done there; without a place all can", () => {
+  const row = { ...squat, needs: [["band", "cable"], ["bench"]] as const };
+  expect(canBeDoneAt(row, undefined)).toBe(true);
+  expect(canBeDoneAt(row, madeUpPlace({ equipment: { cable: 1, bench: 1 } }))).toBe(true);
+  expect(canBeDoneAt(row, madeUpPlace({ equipment: { cable: 1, bench: 0 } }))).toBe(false);
+});

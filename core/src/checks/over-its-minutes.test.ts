@@ -1,0 +1,109 @@
+import { expect, test } from "vitest";
+import type { Block, Dose } from "../model/index.ts";
+import {
+  madeUpCatalogue,
+  madeUpExercise,
+  madeUpPerson,
+  madeUpProgramme,
+  madeUpSession,
+  madeUpSlot,
+  reps,
+  sets,
+  testCheck,
+} from "../testing/index.ts";
+import { overItsMinutes } from "./over-its-minutes.ts";
+
+/** One repetition takes a minute, so that doses can be read as minutes. */
+const catalogue = madeUpCatalogue([
+  madeUpExercise({ id: "minute", name: "Minute", secondsPerRep: 60, muscles: { "front thigh": 1 } }),
+  madeUpExercise({ id: "other", name: "Other", secondsPerRep: 60, pattern: "vertical pull", muscles: { lats: 1 } }),
+]);
+const slot = (first: string, dose: Dose, changes?: readonly { week: number; dose: Dose }[]) =>
+  madeUpSlot(first, "squat", dose, changes === undefined ? {} : { changes });
+const doc = (minutes: number, ...work: readonly Block[]) => ({
+  programme: madeUpProgramme([madeUpSession("a", minutes, work)]),
+  catalogue,
+});
+const AT = ["phases", 0, "sessions", 0, "minutes"];
+
+testCheck(overItsMinutes, {
+  fine: {
+    "the upper estimate is just within": doc(50, slot("minute", sets(1, reps(40)))),
+    "no work": doc(30),
+  },
+  bad: {
+    "the upper estimate is over: warn": {
+      doc: doc(49, slot("minute", sets(1, reps(40)))),
+      at: [AT],
+      data: [{ session: "a", minutes: 49, side: "over", lowS: 2160, typicalS: 2400, highS: 3000, overS: 60, week: 1 }],
+      severity: ["warn"],
+    },
+    "the lower estimate is just within: still warn": {
+      doc: doc(36, slot("minute", sets(1, reps(40)))),
+      at: [AT],
+      data: [{ lowS: 2160 }],
+      severity: ["warn"],
+    },
+    "even the lower estimate is over: stop": {
+      doc: doc(35, slot("minute", sets(1, reps(40)))),
+      at: [AT],
+      data: [{ parts: { work: 2400, rest: 0, warmUp: 0 } }],
+      severity: ["stop"],
+    },
+    "the week that asks for most counts": {
+      doc: doc(50, slot("minute", sets(1, reps(10)), [{ week: 2, dose: sets(1, reps(45)) }])),
+      at: [AT],
+      data: [{ week: 2, typicalS: 2700 }],
+    },
+    "a person who has fewer minutes than the session": {
+      doc: { ...doc(60, slot("minute", sets(1, reps(40)))), person: madeUpPerson({ minutes: 45 }) },
+      at: [AT],
+      data: [{ minutes: 45, of: "person" }],
+    },
+    "what had to be taken is said": {
+      doc: doc(30, slot("minute", sets(2, reps(15)))),
+      at: [AT],
+      data: [{ assumed: [{ exercise: "minute", what: "rest" }] }],
+    },
+    "an exercise that nobody knows: cannot judge": {
+      doc: doc(50, slot("minute", sets(1, reps(20))), slot("moonwalk", sets(3, reps(8)))),
+      at: [AT],
+      data: [{ side: "cannot judge", unknown: ["moonwalk"], typicalS: 1200 }],
+      severity: ["note"],
+    },
+    "already over without the one nobody knows": {
+      doc: doc(20, slot("minute", sets(1, reps(20))), slot("moonwalk", sets(3, reps(8)))),
+      at: [AT],
+      data: [{ side: "over", unknown: ["moonwalk"] }],
+    },
+  },
+});
+
+test("the last remedy gives the session its time, in whole fives", () => {
+  const cures = overItsMinutes.run(doc(40, slot("minute", sets(1, reps(41)))))[0]?.cures?.() ?? [];
+  expect(cures.map((cure) => [cure.id, cure.data])).toEqual([["longer-session", { from: 40, to: 55 }]]);
+});
+
+test("a person's own minutes are not the programme's to lengthen", () => {
+  const input = { ...doc(60, slot("minute", sets(1, reps(40)))), person: madeUpPerson({ minutes: 45 }) };
+  expect(overItsMinutes.run(input)[0]?.cures?.()).toEqual([]);
+});
+
+test("cuts that fit come before cuts that only help, and each says what is left", () => {
+  const input = doc(
+    40,
+    slot("minute", sets(3, reps(5), { restS: 300 })),
+    slot("other", sets(3, reps(5), { restS: 300 })),
+  );
+  const cures = overItsMinutes.run(input)[0]?.cures?.() ?? [];
+  expect(
+    cures.map(({ id, data, partly, group }) => [id, data["highS"] ?? null, data["overS"] ?? null, partly ?? group]),
+  ).toEqual([
+    ["shorten", 2250, 0, "fits"],
+    ["shorten", 1725, 0, "fits"],
+    ["shorten", 1615, 0, "fits in pairs"],
+    ["shorten", 2700, 300, true],
+    ["shorten", 2475, 75, true],
+    ["longer-session", null, null, undefined],
+  ]);
+});

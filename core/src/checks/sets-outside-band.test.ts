@@ -1,0 +1,153 @@
+import { expect, test } from "vitest";
+import { type Dose, MUSCLES, type Muscle, type MuscleShares, type Programme, printDose } from "../model/index.ts";
+import {
+  madeUpCatalogue,
+  madeUpExercise,
+  madeUpPhase,
+  madeUpProgramme,
+  madeUpSession,
+  madeUpSlot,
+  reps,
+  sets,
+  testCheck,
+} from "../testing/index.ts";
+import { setsOutsideBand } from "./sets-outside-band.ts";
+
+const shares = (muscles: readonly Muscle[], share: 1 | 0.5): MuscleShares =>
+  Object.fromEntries(muscles.map((muscle) => [muscle, share]));
+
+const catalogue = madeUpCatalogue([
+  madeUpExercise({ id: "all", name: "All of it", muscles: shares(MUSCLES, 1) }),
+  madeUpExercise({
+    id: "rest",
+    name: "All but chest and biceps",
+    muscles: shares(
+      MUSCLES.filter((muscle) => muscle !== "chest" && muscle !== "biceps"),
+      1,
+    ),
+  }),
+  madeUpExercise({ id: "press", name: "Press", pattern: "horizontal push", muscles: { chest: 1 } }),
+  madeUpExercise({ id: "pull", name: "Pull", pattern: "vertical pull", muscles: { biceps: 0.5 } }),
+  madeUpExercise({ id: "curl", name: "Curl", pattern: "upper isolation", muscles: { biceps: 1 } }),
+]);
+
+const dose = (count: number): Dose => sets(count, reps(8));
+const slot = (first: string, count: number, changes?: readonly { week: number; dose: Dose }[]) =>
+  madeUpSlot(first, "squat", dose(count), changes === undefined ? {} : { changes });
+const doc = (
+  slots: readonly ReturnType<typeof madeUpSlot>[],
+  more: Partial<Programme> = {},
+  light: readonly number[] = [],
+) => ({
+  programme: madeUpProgramme([], { phases: [madeUpPhase([madeUpSession("a", 60, slots)], { light })], ...more }),
+  catalogue,
+});
+const PHASE = ["phases", 0];
+
+testCheck(setsOutsideBand, {
+  fine: {
+    "four sets, the least of a novice's band": doc([slot("all", 4)]),
+    "ten sets, the most": doc([slot("all", 10)]),
+    "a light week under the band": doc([slot("all", 6)], {}, [4]),
+    "too much for the status, allowed by the programme": doc([slot("rest", 4), slot("press", 12), slot("curl", 4)], {
+      weekly: { sets: { chest: { from: 4, to: 12 } } },
+    }),
+    "nothing for the calf and the forearm": {
+      programme: madeUpProgramme([madeUpSession("a", 60, [slot("uncounted", 4)])]),
+      catalogue: madeUpCatalogue([
+        madeUpExercise({
+          id: "uncounted",
+          muscles: shares(
+            MUSCLES.filter((m) => m !== "calf" && m !== "forearm"),
+            1,
+          ),
+        }),
+      ]),
+    },
+  },
+  bad: {
+    "under, for a muscle that a slot is for": {
+      doc: doc([slot("rest", 4), slot("press", 4), slot("curl", 3)]),
+      at: [PHASE],
+      data: [{ side: "under", muscle: "biceps", sets: 3, from: 4, to: 10, own: false, week: 1, weeks: [1, 2, 3, 4] }],
+      severity: ["warn"],
+    },
+    "over, in the week that asks for most, with every week named": {
+      doc: doc([slot("rest", 4), slot("curl", 4), slot("press", 11, [{ week: 3, dose: dose(13) }])]),
+      at: [PHASE],
+      data: [{ side: "over", muscle: "chest", sets: 13, week: 3, weeks: [1, 2, 3, 4] }],
+    },
+    "only the later weeks": {
+      doc: doc([slot("rest", 4), slot("curl", 4), slot("press", 4, [{ week: 3, dose: dose(11) }])], {}, [4]),
+      at: [PHASE],
+      data: [{ muscle: "chest", sets: 11, week: 3, weeks: [3] }],
+    },
+    "a great mover that nothing trains": {
+      doc: doc([slot("rest", 4), slot("curl", 4)]),
+      at: [PHASE],
+      data: [{ side: "under", muscle: "chest", sets: 0 }],
+    },
+    "a muscle that only ever helps is a note": {
+      doc: doc([slot("rest", 4), slot("press", 4), slot("pull", 3)]),
+      at: [PHASE],
+      data: [{ side: "helping only", from: 4, muscles: [{ muscle: "biceps", sets: 1.5 }] }],
+      severity: ["note"],
+    },
+    "a muscle that only ever helps, with a band of its own": {
+      doc: doc([slot("rest", 4), slot("press", 4), slot("pull", 3)], {
+        weekly: { sets: { biceps: { from: 2, to: 6 } } },
+      }),
+      at: [PHASE],
+      data: [{ side: "under", muscle: "biceps", own: true, from: 2 }],
+      severity: ["warn"],
+    },
+    "advanced people ask for more": {
+      doc: doc([slot("rest", 10), slot("press", 9), slot("curl", 10)], { status: "advanced" }),
+      at: [PHASE],
+      data: [{ muscle: "chest", sets: 9, from: 10, to: 20, status: "advanced" }],
+    },
+    "with an exercise that nobody knows, too little cannot be told but too much can": {
+      doc: doc([slot("rest", 4), slot("curl", 11), slot("moonwalk", 3)]),
+      at: [PHASE, PHASE],
+      data: [
+        { side: "over", muscle: "biceps" },
+        { side: "cannot judge", unknown: ["moonwalk"] },
+      ],
+      severity: ["warn", "note"],
+    },
+  },
+});
+
+function firstCure(input: ReturnType<typeof doc>): readonly (readonly [string, string])[] {
+  const [cure] = setsOutsideBand.run(input)[0]?.cures?.() ?? [];
+  return (cure?.changes ?? []).map((change) => [
+    change.at.slice(4).join("."),
+    change.op === "set" ? printDose(change.value as Dose) : change.op,
+  ]);
+}
+
+test("the remedy adds sets to the slot that is for the muscle, in later weeks too", () => {
+  const input = doc([slot("rest", 4), slot("press", 4), slot("curl", 2, [{ week: 3, dose: dose(3) }])]);
+  expect(firstCure(input)).toEqual([
+    ["work.2.dose", "4 × 8"],
+    ["work.2.changes.0.dose", "5 × 8"],
+  ]);
+});
+
+test("sets are spread over the slots that are for the muscle", () => {
+  const two = [slot("curl", 1), { ...slot("curl", 1), slot: "curl-2" }];
+  expect(firstCure(doc([slot("rest", 4), slot("press", 4), ...two]))).toEqual([
+    ["work.2.dose", "2 × 8"],
+    ["work.3.dose", "2 × 8"],
+  ]);
+});
+
+test("too many are taken where most are", () => {
+  const two = [slot("press", 4), { ...slot("press", 8), slot: "press-2" }];
+  expect(firstCure(doc([slot("rest", 4), slot("curl", 4), ...two]))).toEqual([["work.3.dose", "6 × 8"]]);
+});
+
+test("a mover that no slot trains gets a slot", () => {
+  const [cure] = setsOutsideBand.run(doc([slot("rest", 4), slot("curl", 4)]))[0]?.cures?.() ?? [];
+  expect(cure?.changes).toMatchObject([{ op: "insert", value: { first: "all" } }]);
+});
