@@ -198,8 +198,8 @@ test("everything that was read knows where it stands", () => {
 });
 
 test("many names cost time in proportion, and only the first thousand problems are told", () => {
-  const text = Array.from({ length: 60_000 }, (_, i) => `k${i}: 1`).join("\n");
+  const text = Array.from({ length: 20_000 }, (_, i) => `k${i}: 1`).join("\n");
   const all = problems(text);
   expect(all).toHaveLength(1001);
-  expect(all.at(-1)).toMatchObject({ code: "yaml/more-problems", found: "59000" });
+  expect(all.at(-1)).toMatchObject({ code: "yaml/more-problems", found: "19000" });
 });

@@ -170,7 +170,7 @@ function grow(text: string, node: ParsedNode | null, at: Path, nameStart: number
     node.items.forEach((item, i) => {
       const comma = tightComma(text, node.items[i - 1], item);
       if (comma !== undefined) {
-        faults.push({ code: "yaml/comma", at: [...at, i], offset: comma, found: ",", maybe: ", " });
+        faults.push({ code: "yaml/comma", at: [...at, i - 1], offset: comma, found: ",", maybe: ", " });
       }
     });
     const children = new Map<number, Branch>();
@@ -204,7 +204,8 @@ function grow(text: string, node: ParsedNode | null, at: Path, nameStart: number
 
 /** In a list in brackets a comma parts two values, so that "by 2,5 kg" would be read as "by 2" and "5 kg". */
 function tightComma(text: string, before: unknown, after: unknown): number | undefined {
-  if (!isScalar(before) || !isScalar(after) || typeof before.value !== "string") return undefined;
+  if (!isScalar(before) || !isScalar(after)) return undefined;
+  if (typeof before.value !== "string" && typeof after.value !== "string") return undefined;
   const [from, to] = [before.range?.[1], after.range?.[0]];
   if (from === undefined || to !== from + 1 || text[from] !== ",") return undefined;
   return /\d,\d/.test(text.slice(from - 1, to + 1)) ? from : undefined;
