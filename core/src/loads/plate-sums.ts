@@ -1,4 +1,4 @@
-import { type Load, type Mass, massOf } from "../units.ts";
+import { type Load, type Mass, type MassUnit, massOf } from "../units.ts";
 
 /** Plates of one kind that can be put in one place: on one side of a bar, or on a belt. */
 export interface PlateKind {
@@ -14,18 +14,20 @@ export interface PlateSum {
 
 /** Plates together at most: about what one sleeve of a bar holds. Ours, no source. */
 const MOST_PLATES = 10;
-/** Where more sums than this exist, fewer plates together are allowed until they fit. Ours, for speed. */
-const MOST_SUMS = 4000;
+/** Work at most for one search of all choices; beyond it fewer plates together are allowed. Ours, for speed. */
+const MOST_STEPS = 60_000;
 
 interface Kind extends PlateKind {
   readonly mass: Mass;
 }
 
-/** How many of each kind, the largest kind first. */
+/** Some plates as a list, the largest kind in front, and how many they are. */
 interface Choice {
   readonly plates: number;
-  readonly counts: readonly number[];
+  readonly front?: { readonly kind: number; readonly count: number; readonly rest: Choice };
 }
+
+const NO_PLATES: Choice = { plates: 0 };
 
 /**
  * Every mass that some of these plates make together, nothing included, with the plates that make it.
@@ -33,7 +35,7 @@ interface Choice {
  * All choices are looked at, not the largest plate first, which misses sums when a set has gaps. Masses are added
  * exactly, also where kilograms and pounds mix. Of several ways to one sum the one with fewest plates is kept, then
  * the one with the larger plates; the order of the kinds does not matter. At most 10 plates together, and fewer where
- * that leaves more than 4000 sums.
+ * there are so many kinds that the search would be long; plates of one unit are then still searched alone.
  *
  * @param kinds kinds that stand twice are added up; less than one whole plate is left out
  * @returns rising, the first is 0
@@ -45,9 +47,9 @@ export function plateSums(kinds: readonly PlateKind[]): readonly PlateSum[] {
   const merged = merge(kinds);
   return [...choices(merged)]
     .sort(([a], [b]) => a - b)
-    .map(([mass, { counts }]) => ({
+    .map(([mass, choice]) => ({
       mass: mass as Mass,
-      plates: merged.flatMap(({ load }, i) => Array<Load>(counts[i] ?? 0).fill(load)),
+      plates: [...platesOf(choice, merged)],
     }));
 }
 
@@ -60,38 +62,70 @@ function merge(kinds: readonly PlateKind[]): readonly Kind[] {
       merged.set(mass, { load: known?.load ?? load, mass, count: Math.floor(count) + (known?.count ?? 0) });
     }
   }
-  return [...merged.values()].sort((a, b) => b.mass - a.mass);
+  // Smallest first, so that the largest kind ends in front of each choice.
+  return [...merged.values()].sort((a, b) => a.mass - b.mass);
 }
 
+/** Plates of one unit are also searched alone, so that a second set in the other unit does not crowd them out. */
 function choices(kinds: readonly Kind[]): ReadonlyMap<number, Choice> {
-  for (let most = MOST_PLATES; most >= 1; most--) {
-    const found = choicesOfAtMost(most, kinds);
-    if (found !== undefined) return found;
+  const found = new Map<number, Choice>();
+  const units = new Set(kinds.map((kind) => kind.load.unit));
+  const searches = units.size < 2 ? [kinds] : [kinds, ...[...units].map((unit) => onlyIn(unit, kinds))];
+  for (const search of searches) {
+    for (const [mass, choice] of choicesThatFit(search)) {
+      const rival = found.get(mass);
+      if (rival === undefined || isBetter(choice, rival)) found.set(mass, choice);
+    }
   }
-  return new Map([[0, { plates: 0, counts: [] }]]);
+  return found;
 }
 
-/** Kind by kind, so that each sum keeps its best choice; undefined when there are too many sums. */
+function onlyIn(unit: MassUnit, kinds: readonly Kind[]): readonly Kind[] {
+  return kinds.map((kind) => (kind.load.unit === unit ? kind : { ...kind, count: 0 }));
+}
+
+function choicesThatFit(kinds: readonly Kind[]): ReadonlyMap<number, Choice> {
+  const all = choicesOfAtMost(MOST_PLATES, kinds);
+  if (all !== undefined) return all;
+  let found: ReadonlyMap<number, Choice> = new Map([[0, NO_PLATES]]);
+  for (let most = 1; most < MOST_PLATES; most++) {
+    const more = choicesOfAtMost(most, kinds);
+    if (more === undefined) return found;
+    found = more;
+  }
+  return found;
+}
+
+/** Kind by kind, so that each sum keeps its best choice; undefined when that is too much work. */
 function choicesOfAtMost(most: number, kinds: readonly Kind[]): ReadonlyMap<number, Choice> | undefined {
-  let found = new Map<number, Choice>([[0, { plates: 0, counts: [] }]]);
-  for (const { mass, count } of kinds) {
-    const next = new Map<number, Choice>();
-    for (const [sum, choice] of found) {
-      for (let more = 0; more <= Math.min(count, most - choice.plates); more++) {
-        const rival = next.get(sum + more * mass);
-        if (rival !== undefined && rival.plates < choice.plates + more) continue;
-        const grown = { plates: choice.plates + more, counts: [...choice.counts, more] };
-        if (rival === undefined || isBetter(grown, rival)) next.set(sum + more * mass, grown);
+  const found = new Map<number, Choice>([[0, NO_PLATES]]);
+  let steps = 0;
+  for (const [kind, { mass, count }] of kinds.entries()) {
+    for (const [sum, rest] of [...found]) {
+      for (let more = 1; more <= Math.min(count, most - rest.plates); more++) {
+        if (++steps > MOST_STEPS) return undefined;
+        const grown = { plates: rest.plates + more, front: { kind, count: more, rest } };
+        const rival = found.get(sum + more * mass);
+        if (rival === undefined || isBetter(grown, rival)) found.set(sum + more * mass, grown);
       }
-      if (next.size > MOST_SUMS) return undefined;
     }
-    found = next;
   }
   return found;
 }
 
 function isBetter(a: Choice, b: Choice): boolean {
   if (a.plates !== b.plates) return a.plates < b.plates;
-  const differs = a.counts.findIndex((count, i) => count !== b.counts[i]);
-  return differs >= 0 && a.counts[differs]! > b.counts[differs]!;
+  let [ours, theirs] = [a.front, b.front];
+  while (ours !== undefined && theirs !== undefined && ours !== theirs) {
+    if (ours.kind !== theirs.kind) return ours.kind > theirs.kind;
+    if (ours.count !== theirs.count) return ours.count > theirs.count;
+    [ours, theirs] = [ours.rest.front, theirs.rest.front];
+  }
+  return false;
+}
+
+function* platesOf(choice: Choice, kinds: readonly Kind[]): Generator<Load> {
+  for (let front = choice.front; front !== undefined; front = front.rest.front) {
+    for (let i = 0; i < front.count; i++) yield kinds[front.kind]!.load;
+  }
 }
