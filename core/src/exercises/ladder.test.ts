@@ -37,6 +37,12 @@ describe("a small ladder with a short cut and a side branch", () => {
     expect([distance(SMALL, "c", "c"), distance(SMALL, "only", "only")]).toEqual([0, 0]);
   });
 
+  test("a pair that stands on two ladders is as far as on the shorter of them", () => {
+    const long = { ...MAIN, id: "long", steps: [step("a", "p"), step("p", "q"), step("q", "d")] };
+    expect(distance({ ...SMALL, ladders: [long, MAIN] }, "a", "d")).toBe(2);
+    expect(distance({ ...SMALL, ladders: [MAIN, long] }, "d", "a")).toBe(-2);
+  });
+
   test("there is no distance between branches, between ladders, or off all ladders", () => {
     expect(distance(SMALL, "side", "c")).toBeUndefined();
     expect(distance(SMALL, "c", "e")).toBeUndefined();

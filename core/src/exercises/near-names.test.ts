@@ -58,6 +58,16 @@ describe("nearExercises", () => {
     expect(near("bridge", madeUpCatalogue(pair.toReversed()))).toEqual(["a1", "b1"]);
   });
 
+  test("the best label of an exercise counts, wherever it stands", () => {
+    const far = madeUpExercise({ id: "abcdefghij", name: "Abcdefgh", synonyms: ["abcdefghi"] });
+    const mid = madeUpExercise({ id: "abcdefg", name: "Mid" });
+    expect(near("abcdefgh", madeUpCatalogue([mid, far]))).toEqual(["abcdefghij", "abcdefg"]);
+  });
+
+  test("one letter is too little to mean anything", () => {
+    expect(near("x", madeUpCatalogue([madeUpExercise({ id: "x" })]))).toEqual([]);
+  });
+
   test("a short name may have one slip, a long one three, no more", () => {
     expect(near("abcdex", small)).toEqual([]);
     expect(near("abcdefgxx", small)).toEqual(["abcdefg", "abcdefgh", "y"]);
