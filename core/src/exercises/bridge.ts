@@ -83,7 +83,11 @@ export const BRIDGE: readonly Exercise[] = [
     faults: [
       ["Hip on the free side drops", "Side of the hip gives way", "Do the two-leg lift and remove one foot at the top"],
       ["Free leg kicks to help", "Momentum starts the lift", "Hug the free knee with both hands"],
-      ["Hamstring takes over", "Foot has slid forward", "Bring the heel closer and press the whole sole"],
+      [
+        "Back of the thigh cramps or takes over",
+        "Foot has slid forward",
+        "Bring the heel closer and press the whole sole",
+      ],
     ],
   }),
   entry({

@@ -52,7 +52,7 @@ export const DEADLIFT: readonly Exercise[] = [
     move: "Move the hips back with the bar on the thighs until just below the knee, then stand up tall.",
     cues: ["Drag the bar down your trousers", "Seat goes back, bar stays home", "Return the bar to your pockets"],
     faults: [
-      ["Bar drifts off the legs", "Lats have switched off", "Keep chalk marks of the bar on the trousers"],
+      ["Bar drifts off the legs", "Upper arms have left the sides", "Keep chalk marks of the bar on the trousers"],
       [
         "Neck cranes up at the mirror",
         "Checking the form while lifting",
@@ -83,7 +83,7 @@ export const DEADLIFT: readonly Exercise[] = [
     secondsPerRep: RESET_S_PER_REP,
     setUp: "Rest the plates on blocks 10 to 15 cm high, bar over the laces, hands just outside the shins.",
     move: "Take the slack out of the bar, push through the floor until upright, and return it to the blocks.",
-    cues: ["Bend the bar before it leaves", "Scrape the bar up your socks", "Lock the room with your belt"],
+    cues: ["Bend the bar before it leaves", "Scrape the bar up your socks", "Bring your belt to the bar"],
     faults: [
       ["Bar is yanked off the blocks", "Arms are bent at the start", "Straighten the elbows until the plates click"],
       ["Finishes leaning back", "Top position is overdone", "Stand only as tall as beside a wall"],

@@ -34,7 +34,7 @@ const ONE_SIDED: readonly Limb[] = ["one arm", "one leg", "split stance"];
  * metres, jumps and throws in contacts; times come from the usual ones of its kind; its sources are our own judgement
  * and that of its body share. All of it can be said otherwise.
  *
- * @example entry({ id: "body-squat", ... }).setupS //=> 15
+ * @example entry({ ...sidePlank, hold: { from: 10, to: 45, step: 5 } }).amounts //=> "hold"
  */
 export function entry({ faults, needs, ...said }: Entry): Exercise {
   const eachSide = said.eachSide ?? ONE_SIDED.includes(said.limb);

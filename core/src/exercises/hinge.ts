@@ -135,7 +135,11 @@ export const HINGE: readonly Exercise[] = [
     stress: { sp_hold: 1, hip_deep: 1, grip: 1, pressor: 1, abd_press: 1 },
     setUp: "Set a light kettlebell on a 40 cm box between the feet, handle under the breastbone when you fold.",
     move: "Fold back, hold the handle with both hands, push the floor and stand, then return it to the box.",
-    cues: ["Grow tall with the bell underneath", "Crush the handle, then leg it up", "Lay the bell back on its spot"],
+    cues: [
+      "Grow tall with the bell underneath",
+      "Grip the handle, then push the floor",
+      "Lay the bell back on its spot",
+    ],
     faults: [
       ["Bell hangs ahead of the shoes", "Box stands too far forward", "Move the box between the ankles"],
       ["Knees lock before the trunk rises", "Legs straighten first", "Push chest and hips up at one speed"],
@@ -194,7 +198,7 @@ export const HINGE: readonly Exercise[] = [
     stress: { sp_hold: 2, hip_deep: 1, grip: 1, head_down: 1, sp_axial: 1, pressor: 1, abd_press: 1 },
     setUp: "Stand with a weight in each hand on the front of the thighs, feet under the hips, knees unlocked.",
     move: "Slide the weights down the legs by moving the hips back, stop at mid-shin, and stand up again.",
-    cues: ["Paint your trousers with the weights", "Reach your seat for the far wall", "Stand up by squeezing a coin"],
+    cues: ["Paint your trousers with the weights", "Reach your seat for the far wall", "Close the fold like a book"],
     faults: [
       ["Weights swing out in front", "Upper back has let go", "Shave the legs with both handles"],
       ["Goes lower by bending the back", "Hips have stopped moving", "End where the hips end"],

@@ -43,7 +43,7 @@ export const JUMP: readonly Exercise[] = [
     fixed: true,
     setUp: "Stand with feet hip-width on a floor that gives a little, arms ready to swing.",
     move: "Dip to a half squat, jump straight up, land on both feet in the same dip, and hold it still.",
-    cues: ["Land as if the baby sleeps", "Punch the sky, then freeze", "Both shoes touch down in one beat"],
+    cues: ["Land as if the baby sleeps", "Reach for the lamp, then freeze", "Both shoes touch down in one beat"],
     faults: [
       ["Landing is loud", "Legs are stiff on contact", "Jump half as high and listen"],
       [

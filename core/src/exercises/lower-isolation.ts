@@ -212,7 +212,11 @@ export const LOWER_ISOLATION: readonly Exercise[] = [
     stress: { ankle_df: 1, balance: 1, pressor: 1 },
     setUp: "Ball of one foot on the step edge, other foot hooked behind that ankle, a hand on the rail.",
     move: "Sink the heel below the edge, rise to the highest point, pause, and go down in two counts.",
-    cues: ["Stretch down a stair, up a storey", "Squeeze a stamp onto the edge", "Keep the railing hand weightless"],
+    cues: [
+      "Stretch down a stair, up a storey",
+      "Finish every rise on the same line",
+      "Keep the railing hand weightless",
+    ],
     faults: [
       ["Foot turns inwards while rising", "Starting position is skewed", "Point the second toe straight at the riser"],
       ["Speeds up towards the end", "Using rebound to finish", "Stop the set when the pause is lost"],

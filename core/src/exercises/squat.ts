@@ -15,7 +15,8 @@ export const SQUAT: readonly Exercise[] = [
     needs: [["high seat", "chair", "box"]],
     loadMeaning: "body only",
     stress: { hip_deep: 1, knee_deep: 1, pressor: 1 },
-    setUp: "Sit near the front edge of a seat 55 to 60 cm high, feet under the knees, hands on the armrests.",
+    setUp:
+      "Sit near the front of a seat 55 to 60 cm high, or a chair raised by firm cushions, feet under knees, hands beside you.",
     move: "Tip forward, press the feet down and stand tall with as little hand push as possible; sit back under control.",
     cues: [
       "Bring your shirt buttons over your laces",
@@ -55,7 +56,7 @@ export const SQUAT: readonly Exercise[] = [
         "Lay a book between the shoes and set feet outside it",
       ],
       ["Arms fling forward to help", "The seat is still too low", "Return to a seat a hand's width higher"],
-      ["Never reaches full height", "Rushing to the next one", "Tap the wall overhead or say tall at the top"],
+      ["Never reaches full height", "Rushing to the next one", "Count one at full height before sitting"],
     ],
   }),
   entry({

@@ -1,5 +1,6 @@
 import type { Ladder } from "../../model/index.ts";
 
+/** Hip extension with the back supported: from the floor to the bar across the hips. Ours, unsigned. */
 export const BRIDGE_LADDER: Ladder = {
   id: "bridge",
   name: "Bridge and hip thrust",

@@ -1,5 +1,6 @@
 import type { Ladder } from "../../model/index.ts";
 
+/** From a chair to one leg on a step. Ours, unsigned. */
 export const CALF_LADDER: Ladder = {
   id: "calf",
   name: "Calf raise",

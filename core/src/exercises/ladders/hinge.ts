@@ -1,5 +1,6 @@
 import type { Ladder } from "../../model/index.ts";
 
+/** From learning the fold to the bar on the floor; other ways on from each of its forms are branches. Ours, unsigned. */
 export const HINGE_LADDER: Ladder = {
   id: "hinge",
   name: "Hinge and deadlift",

@@ -1,6 +1,11 @@
 import type { Ladder } from "../../model/index.ts";
 
-/** The one-leg squats continue from the elevated split squat, so their branch stands here and not on the squat's. */
+/**
+ * Split squats, lunges and one-leg squats. Ours, unsigned.
+ *
+ * The one-leg squats go on from the elevated split squat, so they stand here and not on the squat's ladder, where nobody
+ * could reach them from its start.
+ */
 export const SINGLE_LEG_LADDER: Ladder = {
   id: "single-leg",
   name: "Split squat, lunge and one leg",

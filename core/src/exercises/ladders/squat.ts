@@ -1,5 +1,6 @@
 import type { Ladder } from "../../model/index.ts";
 
+/** From a high seat to the paused bar. Ours, unsigned. */
 export const SQUAT_LADDER: Ladder = {
   id: "squat",
   name: "Squat",

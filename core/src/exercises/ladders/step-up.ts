@@ -1,5 +1,6 @@
 import type { Ladder } from "../../model/index.ts";
 
+/** By height, and downwards. Ours, unsigned. */
 export const STEP_UP_LADDER: Ladder = {
   id: "step-up",
   name: "Step-up",
