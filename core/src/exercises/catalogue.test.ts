@@ -111,7 +111,7 @@ describe("every entry of the catalogue", () => {
   test("takes positive whole seconds to set up and a plausible time for one repetition", () => {
     const odd = (value: number) => !(Number.isInteger(value) && value >= 0);
     expect(wrong(({ setupS, changeS, moveS, switchS }) => [setupS, changeS, moveS, switchS].some(odd))).toEqual([]);
-    expect(wrong(({ secondsPerRep }) => !(secondsPerRep > 0 && secondsPerRep <= 20))).toEqual([]);
+    expect(wrong(({ secondsPerRep }) => !(secondsPerRep > 0 && secondsPerRep <= 30))).toEqual([]);
   });
 
   test("asks first for a form that exists and is another one", () => {

@@ -22,34 +22,50 @@ function slipsAllowed(text: string): number {
 export function nearExercises(catalogue: Catalogue, text: string): readonly Exercise[] {
   const wanted = text.trim();
   if (wanted.length < 2 || wanted.length > LONGEST) return [];
-  const most = slipsAllowed(wanted);
   const words = wordsOf(wanted);
-  const found: { readonly exercise: Exercise; readonly rank: readonly [number, number, number] }[] = [];
-  for (const exercise of catalogue.exercises.values()) {
-    let best: readonly [number, number, number] | undefined;
-    for (const [field, label] of labelsOf(exercise)) {
-      const slips = slipsBetween(wanted, label, most);
-      const over = slips <= most ? 0 : wordsLeftOver(words, label);
-      const rank =
-        slips <= most ? ([0, slips, field] as const) : over === undefined ? undefined : ([1, over, field] as const);
-      if (rank && (!best || compare(rank, best) < 0)) best = rank;
-    }
-    if (best) found.push({ exercise, rank: best });
+  const best = new Map<Exercise, Rank>();
+  for (const label of labelsOf(catalogue)) {
+    const rank = rankOf(label, wanted, words);
+    const before = best.get(label.exercise);
+    if (rank && (!before || compare(rank, before) < 0)) best.set(label.exercise, rank);
   }
-  return found
-    .sort((a, b) => compare(a.rank, b.rank) || (a.exercise.id < b.exercise.id ? -1 : 1))
+  return [...best]
+    .sort(([a, one], [b, other]) => compare(one, other) || (a.id < b.id ? -1 : 1))
     .slice(0, FEW)
-    .map(({ exercise }) => exercise);
+    .map(([exercise]) => exercise);
 }
 
-function labelsOf({ id, name, synonyms }: Exercise): readonly (readonly [field: number, label: string])[] {
-  return [[0, id], [1, name], ...synonyms.map((synonym) => [2, synonym] as const)];
+/** By slips 0 or by words 1, how many, and in which field: the lower the nearer. */
+type Rank = readonly [by: 0 | 1, count: number, field: number];
+
+interface Label {
+  readonly exercise: Exercise;
+  readonly field: number;
+  readonly text: string;
+  readonly words: readonly string[];
 }
 
-/** How many words a label has besides the wanted ones, which must all stand in it; undefined otherwise. */
-function wordsLeftOver(wanted: readonly string[], label: string): number | undefined {
-  const there = wordsOf(label);
-  return wanted.length > 0 && wanted.every((word) => there.includes(word)) ? there.length - wanted.length : undefined;
+function rankOf({ field, text, words }: Label, wanted: string, wantedWords: readonly string[]): Rank | undefined {
+  const most = slipsAllowed(wanted);
+  const slips = Math.abs(text.length - wanted.length) > most ? most + 1 : slipsBetween(wanted, text, most);
+  if (slips <= most) return [0, slips, field];
+  const all = wantedWords.length > 0 && wantedWords.every((word) => words.includes(word));
+  return all ? [1, words.length - wantedWords.length, field] : undefined;
+}
+
+/** A file full of unknown names asks often, and the labels of a catalogue never change. */
+const LABELS = new WeakMap<Catalogue, readonly Label[]>();
+
+function labelsOf(catalogue: Catalogue): readonly Label[] {
+  const known = LABELS.get(catalogue);
+  if (known) return known;
+  const labels = [...catalogue.exercises.values()].flatMap((exercise) =>
+    [exercise.id, exercise.name, ...exercise.synonyms].map((text, i) => {
+      return { exercise, field: Math.min(i, 2), text, words: wordsOf(text) };
+    }),
+  );
+  LABELS.set(catalogue, labels);
+  return labels;
 }
 
 function wordsOf(text: string): readonly string[] {
@@ -59,6 +75,6 @@ function wordsOf(text: string): readonly string[] {
     .filter((word) => word !== "");
 }
 
-function compare(a: readonly number[], b: readonly number[]): number {
-  return a.map((value, i) => value - b[i]!).find((difference) => difference !== 0) ?? 0;
+function compare(a: Rank, b: Rank): number {
+  return a[0] - b[0] || a[1] - b[1] || a[2] - b[2];
 }
