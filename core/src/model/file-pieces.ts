@@ -2,7 +2,7 @@ import { z } from "zod";
 import { addDays, type Day, day, parseDay, printDay } from "../day.ts";
 import type { Load } from "../units.ts";
 import { readLoad, readLoadRun } from "./load-text.ts";
-import { nearNames } from "./near.ts";
+import { listNames, nearNames } from "./near.ts";
 import type { Slipped } from "./slip.ts";
 
 /** What can be wrong with names and dates in a file. Each names a sentence. */
@@ -168,8 +168,12 @@ export function knownPiece(known: ReadonlySet<string> | undefined) {
 export function unknown(found: string, known: Iterable<string>): Told {
   const names = [...known];
   const near = nearNames(found, names);
-  const allowed = names.length > 20 ? `${names.slice(0, 20).join(", ")}, …` : names.join(", ");
-  return { code: "name/unknown", found, allowed, ...(near.length > 0 ? { maybe: near.join(", ") } : {}) };
+  return {
+    code: "name/unknown",
+    found,
+    allowed: listNames(names),
+    ...(near.length > 0 ? { maybe: near.join(", ") } : {}),
+  };
 }
 
 /** Ids of a list that stand there twice, told at the second. */

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { nearNames, slipsBetween } from "./near.ts";
+import { listNames, nearNames, slipsBetween } from "./near.ts";
 
 test("a swap of neighbours is one slip, as is a letter too many, too few or wrong", () => {
   for (const [one, other] of [
@@ -33,4 +33,10 @@ test("nearest names first, at most three, none that are far", () => {
   expect(nearNames("leg press", ["bench press", "leg press", "leg curl machine"])).toEqual(["leg press"]);
   expect(nearNames("aaaa", ["aaab", "aaac", "aaad", "aaae"])).toHaveLength(3);
   expect(nearNames("x".repeat(5000), ["x".repeat(5001)])).toEqual([]);
+});
+
+test("thirty names are listed, of more the first thirty", () => {
+  const names = Array.from({ length: 31 }, (_, i) => `n${i}`);
+  expect(listNames(names.slice(0, 30))).toMatch(/n29$/);
+  expect(listNames(names)).toMatch(/n29, …$/);
 });

@@ -29,6 +29,7 @@ export function slipsBetween(one: string, other: string, most: number): number {
   return Math.min(last[b.length]!, most + 1);
 }
 
+const MAX_LISTED = 30;
 /** Longer words are nobody's slip of a name, and would cost time. */
 const LONGEST = 60;
 
@@ -55,4 +56,14 @@ export function nearNames(word: string, names: Iterable<string>): readonly strin
 
 function plain(word: string): string {
   return word.toLowerCase().replace(/[ _]/g, "-");
+}
+
+/**
+ * Names as one piece of text for a message. Long lists are cut, since the near ones are told apart.
+ *
+ * @example
+ * listNames(["mon", "tue"]) //=> "mon, tue"
+ */
+export function listNames(names: readonly string[]): string {
+  return names.length > MAX_LISTED ? `${names.slice(0, MAX_LISTED).join(", ")}, …` : names.join(", ");
 }

@@ -1,6 +1,6 @@
 import type { z } from "zod";
 import type { Path } from "./finding.ts";
-import { nearNames } from "./near.ts";
+import { listNames, nearNames } from "./near.ts";
 import { offsetInScalar } from "./scalar-offset.ts";
 import { boundsOf, formsWithout, keySchemasOf, namesOf, optionOf, schemasAt } from "./schema-walk.ts";
 import type { Branch, Fault } from "./yaml-tree.ts";
@@ -70,7 +70,7 @@ function unknownKeys(
       at: [...path, name],
       offset: branch.children?.get(name)?.nameStart ?? branch.start,
       found: name,
-      ...(names.length > 0 ? { allowed: listed(names) } : {}),
+      ...(names.length > 0 ? { allowed: listNames(names) } : {}),
       ...(near.length > 0 ? { maybe: near.join(", ") } : {}),
     };
   });
@@ -166,7 +166,7 @@ function choiceOf(branch: Branch, values: readonly string[]): Partial<Fault> {
   const near = typeof branch.value === "string" ? nearNames(branch.value, values) : [];
   return {
     ...foundIn(branch),
-    allowed: listed(values),
+    allowed: listNames(values),
     ...(near.length > 0 ? { maybe: near.join(", ") } : {}),
   };
 }
@@ -177,7 +177,7 @@ function allowedFor(issue: Issue, schemas: readonly Schema[]): { allowed?: strin
     return { allowed: bounds === "" || issue.expected !== "number" ? String(typeWord(issue)) : bounds };
   }
   const values = allowedValues(issue);
-  return values.length > 0 ? { allowed: listed(values) } : {};
+  return values.length > 0 ? { allowed: listNames(values) } : {};
 }
 
 function allowedValues(issue: Issue): string[] {
@@ -203,9 +203,4 @@ function sizeFound(issue: z.core.$ZodIssueTooSmall | z.core.$ZodIssueTooBig, bra
   return sized && (typeof value === "string" || Array.isArray(value))
     ? { found: String(value.length) }
     : foundIn(branch);
-}
-
-/** Long lists of names are cut, since the near ones are told apart. */
-function listed(names: readonly string[]): string {
-  return names.length > 20 ? `${names.slice(0, 20).join(", ")}, …` : names.join(", ");
 }
