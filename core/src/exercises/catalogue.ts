@@ -1,19 +1,38 @@
 import type { Catalogue, Exercise, Ladder } from "../model/index.ts";
 import { BRIDGE } from "./bridge.ts";
+import { CARRY } from "./carry.ts";
 import { DEADLIFT } from "./deadlift.ts";
+import { FRONT_TRUNK } from "./front-trunk.ts";
 import { HINGE } from "./hinge.ts";
+import { HORIZONTAL_PULL } from "./horizontal-pull.ts";
+import { HORIZONTAL_PUSH } from "./horizontal-push.ts";
+import { INVERTED_ROW } from "./inverted-row.ts";
 import { JUMP } from "./jump.ts";
 import { BRIDGE_LADDER } from "./ladders/bridge.ts";
 import { CALF_LADDER } from "./ladders/calf.ts";
+import { CARRY_LADDER } from "./ladders/carry.ts";
+import { FRONT_TRUNK_LADDER } from "./ladders/front-trunk.ts";
 import { HINGE_LADDER } from "./ladders/hinge.ts";
+import { OVERHEAD_LADDER } from "./ladders/overhead.ts";
+import { PULL_UP_LADDER } from "./ladders/pull-up.ts";
+import { PUSH_UP_LADDER } from "./ladders/push-up.ts";
+import { LOADED_ROW_LADDER, ROW_LADDER } from "./ladders/row.ts";
+import { SIDE_PLANK_LADDER } from "./ladders/side-plank.ts";
 import { SINGLE_LEG_LADDER } from "./ladders/single-leg.ts";
 import { SQUAT_LADDER } from "./ladders/squat.ts";
 import { STEP_UP_LADDER } from "./ladders/step-up.ts";
+import { LOCOMOTION } from "./locomotion.ts";
 import { LOWER_ISOLATION } from "./lower-isolation.ts";
 import { LUNGE } from "./lunge.ts";
+import { PUSH_UP } from "./push-up.ts";
 import { SINGLE_LEG } from "./single-leg.ts";
 import { SQUAT } from "./squat.ts";
 import { SQUAT_SUPPORT } from "./squat-support.ts";
+import { TRUNK } from "./trunk.ts";
+import { UPPER_ISOLATION } from "./upper-isolation.ts";
+import { VERTICAL_PULL } from "./vertical-pull.ts";
+import { VERTICAL_PUSH } from "./vertical-push.ts";
+import { WARM_UP } from "./warm-up.ts";
 
 const EXERCISES: readonly Exercise[] = [
   ...SQUAT,
@@ -25,6 +44,18 @@ const EXERCISES: readonly Exercise[] = [
   ...LUNGE,
   ...LOWER_ISOLATION,
   ...JUMP,
+  ...PUSH_UP,
+  ...HORIZONTAL_PUSH,
+  ...VERTICAL_PUSH,
+  ...INVERTED_ROW,
+  ...HORIZONTAL_PULL,
+  ...VERTICAL_PULL,
+  ...FRONT_TRUNK,
+  ...TRUNK,
+  ...CARRY,
+  ...LOCOMOTION,
+  ...UPPER_ISOLATION,
+  ...WARM_UP,
 ];
 
 const LADDERS: readonly Ladder[] = [
@@ -34,6 +65,14 @@ const LADDERS: readonly Ladder[] = [
   SINGLE_LEG_LADDER,
   STEP_UP_LADDER,
   CALF_LADDER,
+  PUSH_UP_LADDER,
+  OVERHEAD_LADDER,
+  ROW_LADDER,
+  LOADED_ROW_LADDER,
+  PULL_UP_LADDER,
+  FRONT_TRUNK_LADDER,
+  SIDE_PLANK_LADDER,
+  CARRY_LADDER,
 ];
 
 /**

@@ -1,0 +1,198 @@
+import { describe, expect, test } from "vitest";
+import type { Exercise, ExerciseId, Hands } from "../model/index.ts";
+import { published } from "../testing/index.ts";
+import { CATALOGUE } from "./catalogue.ts";
+
+function get(id: ExerciseId): Exercise {
+  const exercise = CATALOGUE.exercises.get(id);
+  if (!exercise) throw new Error(`The catalogue has no exercise "${id}"`);
+  return exercise;
+}
+
+/**
+ * The upper-body and trunk ladders as our table prints them, ours, unsigned. A line names the printed forms it walks;
+ * `|` parts the entries that are one printed form. Forms without an entry are left out, and a line goes on past them.
+ */
+const LINES: Readonly<Record<string, readonly string[]>> = {
+  "push-up": [
+    "wall-push-up, counter-push-up, push-up-60, push-up-30, floor-push-up, push-up-feet-30, push-up-feet-60",
+    "push-up-60, knee-push-up, floor-push-up",
+    "floor-push-up, push-up-loaded",
+    "floor-push-up, strap-push-up",
+    "push-up-feet-60, uneven-push-up, one-arm-push-up",
+    "push-up-feet-30, pike-push-up",
+  ],
+  row: [
+    "band-row-standing, inverted-row-30, inverted-row-45, inverted-row-60, inverted-row-knees-bent, inverted-row-75",
+    "inverted-row-75, inverted-row-feet-raised, inverted-row-loaded",
+    "inverted-row-feet-raised, one-arm-inverted-row, one-arm-inverted-row-flat",
+  ],
+  "loaded-row": ["chest-supported-row, one-arm-row, cable-row-seated, bent-over-row"],
+  "pull-up": [
+    "band-pull-down|lat-pull-down, assisted-pull-up|band-assisted-pull-up, lowering-pull-up, chin-up, pull-up",
+    "band-pull-down|lat-pull-down, box-hang, dead-hang, hang-blades-down, assisted-pull-up|band-assisted-pull-up",
+    "pull-up, pull-up-loaded",
+  ],
+  overhead: [
+    "dumbbell-press-partial, band-overhead-press-seated, dumbbell-press-seated, dumbbell-press-standing",
+    "dumbbell-press-standing, barbell-overhead-press",
+    "dumbbell-press-partial, half-kneeling-angled-press, half-kneeling-press, dumbbell-press-seated",
+  ],
+  "front-trunk": [
+    "hands-knees-brace, bench-plank, knee-plank, forearm-plank, long-lever-plank",
+    "hands-knees-brace, dead-bug, dead-bug-opposite, hollow-hold",
+    "forearm-plank, ball-roll-out, wheel-roll-out",
+  ],
+  "side-plank": ["wall-side-plank, side-plank-knees, side-plank-staggered, side-plank, side-plank-leg-lift"],
+  carry: [
+    "loaded-march, carry-two-hand",
+    "carry-two-hand, goblet-carry",
+    "carry-two-hand, suitcase-carry, rack-carry, overhead-carry",
+  ],
+};
+
+/** Steps of our own beside the printed lines: between entries of one printed form, and ways in that need no floor. */
+const BESIDE: Readonly<Record<string, readonly string[]>> = {
+  "pull-up": ["band-pull-down → lat-pull-down"],
+  "front-trunk": ["wall-forearm-plank → bench-plank", "wall-forearm-plank → hands-knees-brace"],
+  carry: ["loaded-march → bag-hug-carry"],
+};
+
+test.each(Object.entries(LINES))("the steps of the %s ladder are the printed ones", (id, lines) => {
+  const printed = lines.flatMap((line) => {
+    const forms = line.split(", ").map((form) => form.split("|"));
+    return forms.slice(1).flatMap((to, i) => forms[i]!.flatMap((a) => to.map((b) => `${a} → ${b}`)));
+  });
+  const steps = CATALOGUE.ladders.find((each) => each.id === id)?.steps.map(({ from, to }) => `${from} → ${to}`);
+  expect(steps?.sort()).toEqual([...printed, ...(BESIDE[id] ?? [])].sort());
+});
+
+describe("entry criteria are the printed ones", () => {
+  test.each([
+    ["counter-push-up", { of: "wall-push-up", reps: 15 }, 1],
+    ["push-up-60", undefined, 1],
+    ["push-up-30", { of: "push-up-60", reps: 8 }, 1],
+    ["floor-push-up", { of: "push-up-30", reps: 10 }, 1],
+    ["push-up-feet-30", { of: "floor-push-up", reps: 12 }, 0],
+    ["push-up-feet-60", { of: "push-up-feet-30", reps: 10 }, 0],
+    ["push-up-loaded", { of: "floor-push-up", reps: 15 }, 0],
+    ["strap-push-up", { of: "floor-push-up", reps: 12 }, 1],
+    ["uneven-push-up", { of: "push-up-feet-60", reps: 8 }, 1],
+    ["inverted-row-45", { of: "inverted-row-30", reps: 12 }, 0],
+    ["inverted-row-60", { of: "inverted-row-45", reps: 12 }, 0],
+    ["inverted-row-knees-bent", { of: "inverted-row-60", reps: 10 }, 0],
+    ["inverted-row-75", { of: "inverted-row-knees-bent", reps: 10 }, 0],
+    ["inverted-row-feet-raised", { of: "inverted-row-75", reps: 10 }, 0],
+    ["inverted-row-loaded", { of: "inverted-row-feet-raised", reps: 12 }, 0],
+    ["one-arm-inverted-row", { of: "inverted-row-feet-raised", reps: 10 }, 0],
+    ["one-arm-inverted-row-flat", { of: "one-arm-inverted-row", reps: 8 }, 1],
+    ["box-hang", { of: "lat-pull-down", reps: 12 }, 1],
+    ["hang-blades-down", { of: "dead-hang", holdS: 20 }, 0],
+    ["assisted-pull-up", { of: "lat-pull-down", reps: 12 }, 1],
+    ["band-assisted-pull-up", { of: "hang-blades-down", reps: 8 }, 1],
+    ["lowering-pull-up", { of: "assisted-pull-up", reps: 8 }, 2],
+    ["chin-up", { of: "lowering-pull-up", reps: 5 }, 1],
+    ["pull-up", { of: "chin-up", reps: 5 }, 0],
+    ["pull-up-loaded", { of: "pull-up", reps: 8 }, 0],
+    ["barbell-overhead-press", { of: "dumbbell-press-standing", reps: 10 }, 2],
+    ["forearm-plank", { of: "knee-plank", holdS: 30, sets: 3 }, 1],
+  ] as const)("%s", (id, count, conditions) => {
+    expect(get(id).need.count).toEqual(count);
+    expect(get(id).need.conditions.length).toBe(conditions);
+  });
+});
+
+describe("holds have the printed range, in seconds, with the usual raise", () => {
+  test.each([
+    [["wall-forearm-plank", "bench-plank", "knee-plank", "forearm-plank"], 10, 60, 5],
+    [["long-lever-plank", "hollow-hold"], 10, 30, 5],
+    [["wall-side-plank", "side-plank-knees", "side-plank-staggered"], 10, 45, 5],
+    [["side-plank", "side-plank-leg-lift"], 10, 30, 5],
+    [["dead-hang", "box-hang"], 10, 60, 5],
+    [["forearm-wall-push", "seated-forearm-push", "towel-pull-apart", "towel-self-row"], 5, 30, 5],
+    [["seated-thigh-press", "seated-lean-hold"], 5, 30, 5],
+  ] as const)("%s: %i to %i s by %i", (ids, from, to, step) => {
+    for (const id of ids) expect(get(id).hold, id).toEqual({ from, to, step });
+  });
+});
+
+describe("shares of body mass", () => {
+  const share = (id: ExerciseId) => () => get(id).bodyShare?.share ?? Number.NaN;
+
+  published("ebben2011", "peak force at the hands over body mass", [
+    ["printed", "hands on 60.96 cm", share("push-up-60"), 0.41, 0],
+    ["printed", "knees", share("knee-push-up"), 0.49, 0],
+    ["printed", "hands on 30.48 cm", share("push-up-30"), 0.55, 0],
+    ["printed", "regular", share("floor-push-up"), 0.64, 0],
+    ["printed", "feet on 30.48 cm", share("push-up-feet-30"), 0.7, 0],
+    ["printed", "feet on 60.96 cm", share("push-up-feet-60"), 0.74, 0],
+  ]);
+  published("melroseDawes2015", "share in a strap row, degrees from upright", [
+    ["printed", "30 degrees", share("inverted-row-30"), 0.3744, 0],
+    ["printed", "45 degrees", share("inverted-row-45"), 0.5288, 0],
+    ["printed", "60 degrees", share("inverted-row-60"), 0.6808, 0],
+    ["printed", "75 degrees", share("inverted-row-75"), 0.7938, 0],
+  ]);
+  published("deLeva1996", "share moved in a pull-up", [
+    ["worked", "table 4, men: 1 − 2 × (0.0162 + 0.0061)", share("pull-up"), 0.955, 0.006],
+    ["worked", "table 4, women: 1 − 2 × (0.0138 + 0.0056)", share("pull-up"), 0.961, 0.006],
+  ]);
+});
+
+describe("which hands hold, push or brace", () => {
+  const of = (hands: Hands) => [...CATALOGUE.exercises.values()].filter((exercise) => exercise.hands === hands);
+
+  test("with one arm at rest there is still a push, a pull from the front and one from above", () => {
+    const alone = of("one").filter(({ limb }) => limb === "one arm");
+    for (const pattern of ["horizontal push", "vertical push", "horizontal pull", "vertical pull"] as const) {
+      expect(
+        alone.filter((exercise) => exercise.pattern === pattern).map(({ id }) => id),
+        pattern,
+      ).not.toEqual([]);
+    }
+  });
+
+  test("a row that leans on the other hand says so", () => {
+    expect(of("one, other braces").map(({ id }) => id)).toEqual(
+      expect.arrayContaining(["one-arm-row", "bag-row-supported", "floor-to-stand"]),
+    );
+  });
+
+  test("whatever loads hand, wrist or grip names a hand", () => {
+    const forgot = of("none").filter(({ stress }) => stress.grip || stress.wr_ext);
+    expect(forgot.map(({ id }) => id)).toEqual([]);
+  });
+
+  test("a push or a pull names a hand, even when only the forearm presses", () => {
+    expect(of("none").filter(({ pattern }) => /push|pull|carry/.test(pattern))).toEqual([]);
+  });
+});
+
+test("a week of upper-body and trunk work adds up as printed", () => {
+  const week: readonly (readonly [ExerciseId, number])[] = [
+    ["barbell-bench-press", 3],
+    ["one-arm-row", 3],
+    ["barbell-overhead-press", 2],
+    ["pull-up", 3],
+    ["dumbbell-curl", 2],
+    ["side-plank", 2],
+  ];
+  const total: Record<string, number> = {};
+  for (const [id, sets] of week) {
+    for (const [muscle, share] of Object.entries(get(id).muscles)) total[muscle] = (total[muscle] ?? 0) + sets * share;
+  }
+  expect(total).toEqual({
+    chest: 3,
+    "front shoulder": 3.5,
+    "side shoulder": 1,
+    "rear shoulder": 1.5,
+    lats: 6,
+    "mid back": 4.5,
+    "upper traps": 1,
+    biceps: 5,
+    triceps: 2.5,
+    forearm: 1.5,
+    "side trunk": 2,
+    "side hip": 1,
+  });
+});
