@@ -29,6 +29,7 @@ export * from "./programme.ts";
 export * from "./programme-read.ts";
 export { PROGRAMME_PROBLEMS } from "./programme-rules.ts";
 export { DOWN_UNSAID, programmeJsonSchema, UP_UNSAID, wayUnsaid } from "./programme-schema.ts";
+export * from "./read-problems.ts";
 export * from "./roster-read.ts";
 export { SPAN_PROBLEMS } from "./span-text.ts";
 export * from "./stress.ts";

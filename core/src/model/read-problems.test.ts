@@ -1,0 +1,30 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { READ_PROBLEMS } from "./read-problems.ts";
+
+const FILES = [
+  "file-pieces",
+  "load-text",
+  "person-health",
+  "place-read",
+  "roster-read",
+  "schema-faults",
+  "window-text",
+  "yaml-text",
+  "yaml-tree",
+];
+
+test("the list holds every code that the readers write, once, and no other", () => {
+  const written = new Set(
+    FILES.flatMap((name) => {
+      const text = readFileSync(new URL(`${name}.ts`, import.meta.url), "utf8").replace(
+        /const \w+_PROBLEMS = \[[^\]]*\]/,
+        "",
+      );
+      return [
+        ...text.matchAll(/"((?:yaml|key|value|date|name|id|load|window|place|screening|person|lift)\/[a-z-]+)"/g),
+      ];
+    }).map(([, code]) => code),
+  );
+  expect([...written].sort()).toEqual([...READ_PROBLEMS].sort());
+});
