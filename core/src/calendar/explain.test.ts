@@ -71,6 +71,9 @@ test("days in a row are told with the free days that could be used instead", () 
   const data = { from: "2027-03-01", to: "2027-03-03", days: 3, most: 7, others: 0 };
   expect(rowsOf(task([0, 1, 2], [0, 0, 0]))).toEqual([{ code: "calendar/in-a-row", data }]);
   expect(rowsOf(task([0, 1, 2, 4], [0, 0, 0]))).toEqual([{ code: "calendar/in-a-row", data: { ...data, others: 1 } }]);
+  expect(rowsOf(task([0, 1], [0, 0]))).toEqual([
+    { code: "calendar/in-a-row", data: { ...data, to: "2027-03-02", days: 2 } },
+  ]);
   expect(rowsOf(task([0, 2, 4], [0, 0, 0]))).toEqual([]);
 });
 

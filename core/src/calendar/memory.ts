@@ -62,7 +62,7 @@ export function memoryOf(task: CalendarTask, mostADay: number): Memory {
     ),
     after(memory, day, session) {
       const digit = digits > 0 && session && session.hard !== 0 ? numberOf(day, session.hard, session.from) : 0;
-      return keepNear(((memory * base) % size) + digit, day + 1);
+      return keepNear(memory * base + digit, day + 1);
     },
     points(memory, day, hard, from) {
       let points = 0;

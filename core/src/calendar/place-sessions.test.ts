@@ -40,6 +40,29 @@ test("72 hours wanted: two days between, which needs a third day of memory", () 
   expect(days(week([0, 1, 2, 3, 4], [LEGS, ARMS, LEGS], { gapHours: 96 }))).toBe("A 03-01, B 03-02, C 03-05");
 });
 
+test("36 hours wanted: an evening and the morning after next are closer than that", () => {
+  const at = (from: number) => [{ from, to: from + 60, cost: 0 }];
+  const windows = [at(1110), [], at(360), [], [], [], []];
+  expect(placeSessions(week([], [LEGS, LEGS], { windows, gapHours: 36 })).parts.close).toBe(4);
+  expect(placeSessions(week([], [LEGS, LEGS], { windows, gapHours: 35 })).parts.close).toBe(0);
+});
+
+test("among equal plans the earlier start goes before the earlier session", () => {
+  const windows = [
+    [
+      { from: 1080, to: 1140, cost: 0 },
+      { from: 420, to: 450, cost: 0 },
+    ],
+  ];
+  const sessions = [
+    { id: "A", week: 0, minutes: 60, hard: 0 },
+    { id: "B", week: 0, minutes: 30, hard: 0 },
+  ];
+  const got = placeSessions(week([], [], { days: 1, windows, sessions }));
+  expect(got.placements).toEqual([{ session: "B", day: monday, start: 420 }]);
+  expect(got.count).toBe(3);
+});
+
 test("exactly the wanted hours are enough, a minute less is not", () => {
   const windows = [[{ from: 600, to: 700, cost: 0 }], [], [{ from: 600, to: 700, cost: 0 }], [], [], [], []];
   expect(placeSessions(week([], [LEGS, LEGS], { windows })).parts.close).toBe(0);
@@ -136,6 +159,10 @@ test("days can mend a close pair when another day is free in its week, and canno
   const unwelcome = week([], [LEGS, LEGS], { days: 3, windows });
   expect(placeSessions(unwelcome).parts.close).toBeGreaterThan(0);
   expect(daysCanMend(unwelcome)).toBe(true);
+  // Each in its own week: a session that could only follow its week does not spoil what days can do for the others.
+  const away = week([7, 8, 10], [LEGS, LEGS], { days: 14, carry: 1 });
+  const later = { ...away, sessions: away.sessions.map((session, n) => ({ ...session, week: n })) };
+  expect(daysCanMend(later)).toBe(true);
 });
 
 test("nothing to place is a plan, and no days at all drop everything", () => {

@@ -29,10 +29,10 @@ export function placeSessions(task: CalendarTask): Placed {
 }
 
 /**
- * Could other days of their own weeks keep all wanted hours between sessions, if nothing else mattered? If not, only
- * other content can: see `recut`.
+ * Could days keep all wanted hours between sessions, each in its own week, if hours and places were all as welcome? If
+ * not, only other content can: see `recut`.
  *
- * @returns true when some plan that drops as few sessions leaves no close pair
+ * @returns true when, among plans that drop as few sessions as can be, one leaves no close pair
  */
 export function daysCanMend(task: CalendarTask): boolean {
   checkTask(task);

@@ -85,6 +85,30 @@ test("levels counted by hand", () => {
   expect(deal(task).sessions).toEqual([0, 0, 1]);
 });
 
+test("a usual week of 18 parts on three days in a row is proven with little work", () => {
+  const kinds: readonly (readonly [string, readonly number[]])[] = [
+    ["squat", [3, 0, 0, 0]],
+    ["hinge", [3, 3, 0, 0]],
+    ["push", [0, 0, 3, 0]],
+    ["pull", [0, 0, 0, 3]],
+    ["trunk", [0, 0, 0, 0]],
+    ["single leg", [3, 0, 0, 0]],
+  ];
+  const got = deal({
+    parts: [0, 1, 2].flatMap((home) => kinds.map(([lane, hard]) => ({ hard, seconds: 350, lane, home }))),
+    fixed: [300, 300, 300],
+    limit: 2400,
+    close: [
+      [0, 1],
+      [1, 2],
+    ],
+    hardSets: 3,
+  });
+  expect(got.proven).toBe(true);
+  expect(got.levels.slice(0, 3)).toEqual([0, 0, 0]);
+  expect(got.nodes).toBeLessThan(200_000);
+});
+
 test("when the count of work runs out the best seen is given and not called proven", () => {
   const task = smallDeal(5);
   const got = deal(task, 1);

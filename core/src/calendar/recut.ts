@@ -153,7 +153,7 @@ function dealTaskOf(task: RecutTask): { readonly task: DealTask; readonly close:
     }),
   );
   // The longest typical time whose upper estimate keeps the limit.
-  let limit = task.minutes * 48;
+  let limit = task.minutes * 60;
   while (limit > 0 && upperSeconds(limit) > task.minutes * 60) limit--;
   return {
     close,

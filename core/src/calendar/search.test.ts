@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { day } from "../day.ts";
 import { placeSessions } from "./place-sessions.ts";
 import { score } from "./score.ts";
+import { search } from "./search.ts";
 import type { CalendarTask, Placement, TaskWindow } from "./task.ts";
 
 /** A plan of the oracle with its levels. */
@@ -119,7 +120,7 @@ function smallTask(seed: number): CalendarTask {
   const weeks = Math.ceil(days / weekDays);
   const count = 1 + below(4);
   const weekOf = Array.from({ length: count }, () => below(weeks)).sort((a, b) => a - b);
-  const gapHours = [0, 24, 36, 48, 48, 48, 72, 96][below(8)]!;
+  const gapHours = [0, 24, 36, 40, 48, 48, 72, 96][below(8)]!;
   const window = (): TaskWindow => {
     const from = HOURS[below(HOURS.length)]!;
     const plain = { from, to: from + 30 + 15 * below(4), cost: below(5) };
@@ -175,6 +176,26 @@ test("the plain score of a plan is the cost that the search says, part by part",
     expect.soft([plain.dropped, plain.cost], `seed ${seed}`).toEqual([got.dropped.length, got.cost]);
     expect.soft(got.parts.window + got.parts.late + got.parts.close, `seed ${seed}`).toBe(got.cost);
   }
+});
+
+test("states grow with the weeks and not faster", () => {
+  const states = (weeks: number) =>
+    search({
+      start: day("2027-03-01"),
+      days: weeks * 7,
+      weekDays: 7,
+      sessions: Array.from({ length: weeks * 4 }, (_, n) => ({
+        id: `${n}`,
+        week: Math.floor(n / 4),
+        minutes: 45,
+        hard: 1 << (n % 4),
+      })),
+      windows: Array.from({ length: weeks * 7 }, () => [420, 1080].map((from) => ({ from, to: from + 60, cost: 0 }))),
+      carry: 2,
+      maxInRow: 3,
+      gapHours: 48,
+    }).states;
+  expect(states(16)).toBeLessThan(4.5 * states(4));
 });
 
 const anyTask = fc.integer({ min: 1, max: 1_000_000 }).map(smallTask);

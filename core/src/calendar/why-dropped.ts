@@ -1,7 +1,6 @@
 import { addDays, printDay } from "../day.ts";
 import type { Reason } from "../model/index.ts";
 import { reason } from "./reasons.ts";
-import { search } from "./search.ts";
 import { span, startsOn } from "./starts.ts";
 import type { CalendarTask, TaskSession } from "./task.ts";
 
@@ -32,10 +31,7 @@ export function whyDropped(task: CalendarTask, kept: readonly string[], id: stri
       days: crowd.days.map((day) => date(task, day)),
     });
   }
-  const rows = task.days + (task.before?.inRow ?? 0) + 1;
-  if (search({ ...task, sessions: wanted, maxInRow: rows }).dropped.length === 0) {
-    return reason("calendar/rest-day", { most: task.maxInRow });
-  }
+  if (fitsInOrder(task, wanted)) return reason("calendar/rest-day", { most: task.maxInRow });
   return reason("calendar/order", { days: fittingDays(task, session).map((day) => date(task, day)) });
 }
 
@@ -49,6 +45,16 @@ export function fittingDays(task: CalendarTask, session: TaskSession): number[] 
   const days: number[] = [];
   for (let day = first; day <= last; day++) if (startsOn(task, day, session.minutes).length > 0) days.push(day);
   return days;
+}
+
+/** Whether all of them have days in order, when no day of rest is asked: each takes the first that is left to it. */
+function fitsInOrder(task: CalendarTask, sessions: readonly TaskSession[]): boolean {
+  let last = -1;
+  return sessions.every((session) => {
+    const day = fittingDays(task, session).find((one) => one > last);
+    last = day ?? last;
+    return day !== undefined;
+  });
 }
 
 /**

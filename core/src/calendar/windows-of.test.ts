@@ -37,6 +37,7 @@ test("hours when the place is shut are cut off: closed at midday, closed on Sund
   ]);
   expect(tue).toEqual([{ from: 600, to: 720, cost: 0 }]);
   expect(wed).toEqual([]);
+  expect(windowsOf(person, madeUpPlace({ open: open(900, 1260) }), monday, 1)).toEqual([[]]);
   const touching = madeUpPlace({ open: [...open(780, 1260), ...open(390, 780)] });
   expect(windowsOf(person, touching, monday, 1)).toEqual([[{ from: 600, to: 900, cost: 0 }]]);
 });

@@ -1,0 +1,76 @@
+import { expect, test } from "vitest";
+import { addDays, day } from "../day.ts";
+import { maskOf } from "./muscle-mask.ts";
+import { score } from "./score.ts";
+import type { CalendarTask, Placement } from "./task.ts";
+
+const monday = day("2027-03-01");
+const LEGS = maskOf(["front thigh"]);
+
+const task: CalendarTask = {
+  start: monday,
+  days: 10,
+  sessions: ["A", "B", "C"].map((id) => ({ id, week: 0, minutes: 45, hard: LEGS })),
+  weekDays: 7,
+  windows: Array.from({ length: 10 }, () => [
+    { from: 600, to: 700, cost: 1 },
+    { from: 600, to: 640, cost: 0 },
+    { from: 660, to: 720, cost: 2, place: "pool" },
+  ]),
+  carry: 3,
+  maxInRow: 7,
+  gapHours: 48,
+  before: { inRow: 0, past: [{ daysAgo: 1, start: 720, hard: LEGS }] },
+};
+
+const at = (session: string, days: number, start = 600): Placement => ({
+  session,
+  day: addDays(monday, days),
+  start,
+  ...(start === 660 ? { place: "pool" } : {}),
+});
+
+test("a pair exactly as far apart as wanted is not close, and one a minute closer is", () => {
+  expect(score(task, [at("A", 3), at("B", 5)]).close).toEqual([]);
+  expect(score({ ...task, gapHours: 48 + 1 / 60 }, [at("A", 3), at("B", 5)]).close).toHaveLength(1);
+});
+
+test("every pair is told with its muscles, minutes and points, also with what was done before", () => {
+  const { close, parts, dropped, cost } = score(task, [at("A", 0), at("B", 1, 660)]);
+  expect(close).toEqual([
+    {
+      earlier: undefined,
+      earlierDay: addDays(monday, -1),
+      later: "A",
+      laterDay: monday,
+      minutes: 1320,
+      muscles: ["front thigh"],
+      points: 10,
+    },
+    {
+      earlier: undefined,
+      earlierDay: addDays(monday, -1),
+      later: "B",
+      laterDay: addDays(monday, 1),
+      minutes: 2820,
+      muscles: ["front thigh"],
+      points: 2,
+    },
+    {
+      earlier: "A",
+      earlierDay: monday,
+      later: "B",
+      laterDay: addDays(monday, 1),
+      minutes: 1500,
+      muscles: ["front thigh"],
+      points: 8,
+    },
+  ]);
+  expect(parts).toEqual({ window: 3, late: 0, close: 20 });
+  expect([dropped, cost]).toEqual([1, 23]);
+});
+
+test("a window that is too short does not make the start cheaper, and late days are counted after the home week", () => {
+  expect(score(task, [at("A", 6)]).parts).toMatchObject({ window: 1, late: 0 });
+  expect(score(task, [at("A", 9)]).parts).toMatchObject({ window: 1, late: 45 });
+});
