@@ -1,5 +1,5 @@
 /** Bundles the program `stave` into one file that plain Node runs. */
-import { chmodSync } from "node:fs";
+import { chmodSync, cpSync, mkdirSync } from "node:fs";
 import { build } from "esbuild";
 
 await build({
@@ -16,4 +16,6 @@ await build({
     js: 'import { createRequire as __require } from "node:module"; const require = __require(import.meta.url);',
   },
 });
+mkdirSync("server/dist/layouts", { recursive: true });
+cpSync("server/src/documents/sheet/sheet.typ", "server/dist/layouts/sheet.typ");
 chmodSync("server/dist/stave.js", 0o755);

@@ -10,6 +10,8 @@ export interface Scaled {
   readonly value: readonly (readonly number[])[];
   readonly under: readonly number[];
   readonly over: readonly number[];
+  /** Options of each block, the quickest first. */
+  readonly byTime: readonly (readonly number[])[];
 }
 
 /** Least and most that each row can reach. */
@@ -55,6 +57,9 @@ export function scale(task: FitTask): Scaled {
     value: task.blocks.map((block) => block.options.map((option) => option.want - weight * option.must)),
     under: task.rows.map((row) => row.underPoints * factor(row)),
     over: task.rows.map((row) => row.overPoints * factor(row)),
+    byTime: task.blocks.map(({ options }) =>
+      [...options.keys()].sort((a, b) => options[a]!.time - options[b]!.time || a - b),
+    ),
   };
 }
 
@@ -79,6 +84,16 @@ function conjugate(row: Row, price: number): number {
   return price >= 0 ? price * row.high : price * row.low;
 }
 
+/** Options that no quicker one is worth as much as: all that a bound without repeats needs. */
+function frontier(byTime: readonly number[], worth: Float64Array): readonly number[] {
+  let most = Number.NEGATIVE_INFINITY;
+  return byTime.filter((o) => {
+    const better = worth[o]! > most;
+    if (better) most = worth[o]!;
+    return better;
+  });
+}
+
 /** One DP over time for each session, from its last block to its first; repeats are ignored, so it is a bound. */
 export function priced(task: FitTask, scaled: Scaled, price: readonly number[]): Priced {
   const reduced = task.blocks.map((block, index) => {
@@ -101,10 +116,11 @@ export function priced(task: FitTask, scaled: Scaled, price: readonly number[]):
     for (const index of mine.toReversed()) {
       const table = new Float64Array(capacity + 1).fill(Number.NEGATIVE_INFINITY);
       const pick = new Int32Array(capacity + 1).fill(-1);
-      for (const [o, option] of task.blocks[index]!.options.entries()) {
+      for (const o of frontier(scaled.byTime[index]!, reduced[index]!)) {
+        const { time } = task.blocks[index]!.options[o]!;
         const value = reduced[index]![o]!;
-        for (let c = option.time; c <= capacity; c++) {
-          const total = value + after[c - option.time]!;
+        for (let c = time; c <= capacity; c++) {
+          const total = value + after[c - time]!;
           if (total > table[c]!) {
             table[c] = total;
             pick[c] = o;

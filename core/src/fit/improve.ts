@@ -79,26 +79,29 @@ export function climb(task: FitTask, scaled: Scaled, uses: Uses, from: readonly 
     for (const exercise of uses[index]![o]!) counts.set(exercise, (counts.get(exercise) ?? 0) + sign);
   };
   for (const [index, o] of choice.entries()) put(index, o, 1);
-  const rowsCost = () =>
-    task.rows.reduce((sum, row, r) => sum + rowPoints(row, sums[r]!) * (row.level === "must" ? scaled.weight : 1), 0);
+  const points = (r: number, sum: number) =>
+    scaled.under[r]! * Math.max(0, task.rows[r]!.low - sum) + scaled.over[r]! * Math.max(0, sum - task.rows[r]!.high);
+  /** What an option is worth on top of the rest: its own value, and what it changes in the rows that it touches. */
+  const worthNow = (index: number, o: number) => {
+    let worth = scaled.value[index]![o]!;
+    for (const [r, amount] of task.blocks[index]!.options[o]!.rows)
+      worth += points(r, sums[r]!) - points(r, sums[r]! + amount);
+    return worth;
+  };
   for (let better = true; better; ) {
     better = false;
     for (const [index, block] of task.blocks.entries()) {
       const before = choice[index]!;
-      const worthBefore = scaled.value[index]![before]! - rowsCost();
       put(index, before, -1);
       let best = before;
-      let most = worthBefore;
+      let most = worthNow(index, before);
       for (const [o, option] of block.options.entries()) {
         if (option.time > left[block.session]!) continue;
+        const worth = worthNow(index, o);
+        if (!(worth > most)) continue;
         if (uses[index]![o]!.some((exercise) => (count[block.session]!.get(exercise) ?? 0) > 0)) continue;
-        put(index, o, 1);
-        const worth = scaled.value[index]![o]! - rowsCost();
-        put(index, o, -1);
-        if (worth > most) {
-          most = worth;
-          best = o;
-        }
+        most = worth;
+        best = o;
       }
       put(index, best, 1);
       choice[index] = best;

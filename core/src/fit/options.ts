@@ -7,8 +7,9 @@ import type { Line, Option } from "./task.ts";
 
 /** Must points of a slot that stays open; a quarter-set outside a band that must hold is 1. Ours, no source. */
 const OPEN_SLOT = 10;
-/** Want points for each set more or fewer than the coach wrote. Ours, no source. */
-const SETS_CHANGED = -8;
+/** Want points for each set left out or added to what the coach wrote. Ours, no source. */
+const SET_LEFT_OUT = -8;
+const SET_ADDED = -20;
 
 /** Seconds of a typical length that make one unit of 5 s at the upper estimate, which is a quarter longer. */
 export const TYPICAL_PER_UNIT = 4;
@@ -44,6 +45,10 @@ export function doseWithSets(doses: readonly Dose[], week: number, full: number,
   const dose = doses[week - 1]!;
   const change = sets - doses[full - 1]!.sets.length;
   return withSets(dose, Math.max(1, dose.sets.length + change));
+}
+
+function setsPoints(change: number): number {
+  return change > 0 ? SET_ADDED * change : SET_LEFT_OUT * -change;
 }
 
 /** Every choice of one candidate, or none, for each slot. */
@@ -143,8 +148,7 @@ export function optionsOf(phase: Phase, block: BlockChoices, moves: boolean, pin
     const own = filled.flatMap(({ candidate }) => candidate.lines);
     const counts = filled.length === 0 ? [0] : pinnedSets === undefined ? setChoices(coach) : [pinnedSets];
     for (const sets of counts) {
-      const changed =
-        filled.length === 0 || pinnedSets !== undefined ? 0 : SETS_CHANGED * filled.length * Math.abs(sets - coach);
+      const changed = filled.length === 0 || pinnedSets !== undefined ? 0 : filled.length * setsPoints(sets - coach);
       const changedLines: readonly Line[] =
         changed === 0 ? [] : [{ id: "fit/sets-changed", level: "want", points: changed, data: { asked: coach, sets } }];
       options.push({

@@ -128,9 +128,12 @@ export function solve(task: FitTask): Solution | undefined {
   const worst =
     task.blocks.reduce((sum, _, index) => sum + Math.min(...scaled.value[index]!), 0) -
     scaled.weight * task.rows.reduce((sum, row) => sum + rowPoints(row, 0), 0);
+  const tried = new Set<string>();
   const dual = tighten(task, scaled, (found) => {
     const plan = dealOut(task, uses, found);
-    if (plan !== undefined) take(climb(task, scaled, uses, plan));
+    const name = plan?.join(" ") ?? "";
+    if (plan !== undefined && !tried.has(name)) take(climb(task, scaled, uses, plan));
+    tried.add(name);
     return Math.max(bestValue, worst);
   });
   const budget: Budget = { nodes: NODES };

@@ -1,1 +1,2 @@
+export * from "./dates-for.ts";
 export * from "./plan-for.ts";

@@ -1,9 +1,17 @@
 import { createHash } from "node:crypto";
-import { sessionsPerWeek } from "@stave/core/revise";
-import { CATALOGUE } from "@stave/core/exercises";
-import { type Person, type Place, type Plan, type Problem, type ProgrammeText, readPlaces, readProgramme, readRoster } from "@stave/core/model";
 import type { Day } from "@stave/core/day";
-import { planFor } from "@stave/core/revise";
+import { CATALOGUE } from "@stave/core/exercises";
+import {
+  type Person,
+  type Place,
+  type Plan,
+  type Problem,
+  type ProgrammeText,
+  readPlaces,
+  readProgramme,
+  readRoster,
+} from "@stave/core/model";
+import { planFor, sessionsPerWeek } from "@stave/core/revise";
 import { readInput } from "./read-input.ts";
 
 /** Version of the code that plans are made by; a plan of another engine is not comparable byte by byte. */
@@ -24,7 +32,9 @@ export function canonical(value: unknown): string {
 
 const CATALOGUE_HASH = sha256(canonical([...CATALOGUE.exercises.values(), CATALOGUE.ladders]));
 
-export type Got<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: readonly Problem[] };
+export type Got<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
 
 export interface ProgrammeFile extends ProgrammeText {
   readonly file: string;
@@ -69,7 +79,14 @@ export async function readPeople(peopleFile: string, placesFile: string): Promis
     for (const [index, place] of placesRead.value.value.entries()) {
       if (knownZone(place.zone)) continue;
       const at = ["places", index, "zone"];
-      problems.push({ code: "place/unknown-zone", file: placesFile, at, ...placesRead.value.positions.at(at), found: place.zone, allowed: "Europe/London" });
+      problems.push({
+        code: "place/unknown-zone",
+        file: placesFile,
+        at,
+        ...placesRead.value.positions.at(at),
+        found: place.zone,
+        allowed: "Europe/London",
+      });
     }
   }
   const roster = readRoster(people.value, peopleFile, placesRead.ok ? placesRead.value.value : undefined);

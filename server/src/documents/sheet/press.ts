@@ -1,0 +1,95 @@
+import { type ChildProcess, fork } from "node:child_process";
+import { existsSync } from "node:fs";
+import { createRequire } from "node:module";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import type { TypesetAnswer, TypesetJob } from "./typeset.ts";
+
+/** The typesetter keeps a little memory for every document; after so many a fresh process takes over. */
+const MOST_DOCUMENTS = 1000;
+/** A layout that has not come back by then is given up. */
+const MOST_MS = 60_000;
+
+const FONT_PACKAGES = [
+  "@expo-google-fonts/atkinson-hyperlegible-next",
+  "@expo-google-fonts/bricolage-grotesque",
+  "@expo-google-fonts/noto-sans",
+  "@expo-google-fonts/noto-sans-arabic",
+  "@expo-google-fonts/noto-sans-devanagari",
+  "@expo-google-fonts/noto-sans-hebrew",
+  "@expo-google-fonts/noto-sans-thai",
+  "@embedpdf/fonts-jp",
+  "@embedpdf/fonts-kr",
+  "@embedpdf/fonts-sc",
+];
+
+const here = dirname(fileURLToPath(import.meta.url));
+const require = createRequire(import.meta.url);
+
+/** The layout stands beside this file in the sources and beside the bundle once built. */
+function layoutFolder(): string {
+  return existsSync(join(here, "sheet.typ")) ? here : join(here, "layouts");
+}
+
+function fontFolders(): readonly string[] {
+  return FONT_PACKAGES.map((name) => dirname(require.resolve(`${name}/package.json`)));
+}
+
+/** Turns data and a layout into PDF/UA, one document after another, in a process of its own. */
+export class Press {
+  #child: ChildProcess | undefined;
+  #made = 0;
+  #next = 0;
+  readonly #program: string;
+
+  /** @param program the built typesetter */
+  constructor(program: string = join(here, "typeset.js")) {
+    this.#program = program;
+  }
+
+  #process(): ChildProcess {
+    if (this.#child !== undefined && this.#made >= MOST_DOCUMENTS) this.close();
+    this.#child ??= fork(this.#program, [], {
+      serialization: "advanced",
+      env: { ...process.env, MALLOC_ARENA_MAX: "1" },
+    });
+    return this.#child;
+  }
+
+  /** @throws Error when the layout cannot be set; the message is the typesetter's own */
+  async print(layout: string, data: unknown): Promise<Uint8Array> {
+    const child = this.#process();
+    const job: TypesetJob = { id: this.#next++, folder: layoutFolder(), layout, fonts: fontFolders(), data };
+    this.#made++;
+    return await new Promise((resolve, reject) => {
+      const fail = (why: string) => {
+        done();
+        this.close();
+        reject(new Error(`Cannot typeset ${layout}: ${why}`));
+      };
+      const onMessage = (answer: TypesetAnswer) => {
+        if (answer.id !== job.id) return;
+        if ("fault" in answer) return fail(answer.fault);
+        done();
+        resolve(answer.pdf);
+      };
+      const onExit = () => fail("the typesetter stopped");
+      const timer = setTimeout(() => fail("it took too long"), MOST_MS);
+      const done = () => {
+        clearTimeout(timer);
+        child.off("message", onMessage);
+        child.off("exit", onExit);
+      };
+      child.on("message", onMessage);
+      child.on("exit", onExit);
+      child.send(job);
+    });
+  }
+
+  close(): void {
+    this.#child?.removeAllListeners("exit");
+    this.#child?.kill();
+    this.#child = undefined;
+    this.#made = 0;
+  }
+}
