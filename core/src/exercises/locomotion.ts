@@ -304,7 +304,7 @@ export const LOCOMOTION: readonly Exercise[] = [
     muscles: {},
     needs: ["floor"],
     loadMeaning: "none",
-    need: { conditions: ["does floor push-ups and quiet squat jumps"] },
+    need: { count: { of: "floor-push-up", reps: 8 }, conditions: ["lands squat jumps quietly"] },
     stress: {
       impact: 2,
       head_quick: 3,

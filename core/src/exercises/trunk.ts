@@ -287,7 +287,7 @@ export const TRUNK: readonly Exercise[] = [
     muscles: { "front trunk": 1, "side trunk": 0.5, forearm: 0.5 },
     needs: ["pull-up bar"],
     loadMeaning: "body only",
-    need: { conditions: ["a dead hang lasts 20 s"] },
+    need: { count: { of: "dead-hang", holdS: 20 }, conditions: [] },
     stress: { sp_flex: 2, sh_overhead: 2, grip: 3, abd_press: 2, pressor: 2, hip_deep: 2 },
     fixed: true,
     setUp: "Hang from a bar with shoulders drawn down a little, legs together and still.",
@@ -336,7 +336,10 @@ export const TRUNK: readonly Exercise[] = [
     muscles: { "side trunk": 1, "front shoulder": 1, "front trunk": 0.5, buttocks: 0.5, "front thigh": 0.5 },
     needs: ["floor", ["kettlebell", "dumbbell"]],
     loadMeaning: "one implement",
-    need: { conditions: ["gets up from the floor without a weight", "a coach has taught every stage"] },
+    need: {
+      count: { of: "half-kneeling-press", reps: 8 },
+      conditions: ["gets up from the floor without a weight", "a coach has taught every stage"],
+    },
     stress: {
       hip_deep: 2,
       knee_deep: 2,

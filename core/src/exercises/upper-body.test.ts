@@ -29,8 +29,8 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
   ],
   "loaded-row": ["chest-supported-row, one-arm-row, cable-row-seated, bent-over-row"],
   "pull-up": [
-    "band-pull-down|lat-pull-down, assisted-pull-up|band-assisted-pull-up, lowering-pull-up, chin-up, pull-up",
-    "band-pull-down|lat-pull-down, box-hang, dead-hang, hang-blades-down, assisted-pull-up|band-assisted-pull-up",
+    "lat-pull-down, assisted-pull-up|band-assisted-pull-up, lowering-pull-up, chin-up, pull-up",
+    "lat-pull-down, box-hang, dead-hang, hang-blades-down, assisted-pull-up|band-assisted-pull-up",
     "pull-up, pull-up-loaded",
   ],
   overhead: [
@@ -53,7 +53,6 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
 
 /** Steps of our own beside the printed lines: between entries of one printed form, and ways in that need no floor. */
 const BESIDE: Readonly<Record<string, readonly string[]>> = {
-  "pull-up": ["band-pull-down → lat-pull-down"],
   "front-trunk": ["wall-forearm-plank → bench-plank", "wall-forearm-plank → hands-knees-brace"],
   carry: ["loaded-march → bag-hug-carry"],
 };
