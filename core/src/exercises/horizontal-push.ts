@@ -131,7 +131,7 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
     seated: true,
     setUp: "Pass the band behind the chair back at armpit height, sit against it, an end in each hand by the chest.",
     move: "Press both hands forward until the elbows are nearly straight, then return until the hands are beside the ribs.",
-    cues: ["Stretch the band to the window", "Spine stays stitched to the backrest", "Return slower than you pressed"],
+    cues: ["Stretch the band to the window", "Shirt stays stitched to the backrest", "Return slower than you pressed"],
     faults: [
       ["Band slips up to the neck", "It runs over a smooth chair back", "Thread it through the slats, or tie it"],
       ["Wrists bend back", "Band pulls across the fingers", "Wrap it once and line knuckles with forearm"],
@@ -153,7 +153,7 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
     stress: { supine: 3, floor: 3, elbow: 1, grip: 1, pressor: 1, abd_press: 1 },
     setUp: "Lie with knees bent, a dumbbell in each hand, palms facing, upper arms on the floor close to the ribs.",
     move: "Press both weights over the shoulders, then lower until the upper arms rest on the floor, without bouncing.",
-    cues: ["Stack the weights over your shoulders", "Elbows land like a cat", "Push yourself into the mat"],
+    cues: ["Stack the weights over your shoulders", "Elbows land softly, like cat paws", "Push yourself into the mat"],
     faults: [
       ["Elbows bounce off the floor", "Lowering too fast to hold", "Rest a full second on the floor each time"],
       ["Weights drift to the belly", "Forearms tilt off upright", "Move the elbows until forearms stand straight"],

@@ -21,7 +21,7 @@ export const TRUNK: readonly Exercise[] = [
     hold: { from: 10, to: 45, step: 5 },
     setUp: "Stand sideways a step from a wall, one forearm flat on it at shoulder height, feet together.",
     move: "Let the body lean into the forearm as one straight post, hold with easy breaths, then change sides.",
-    cues: ["Lean like a ladder on its edge", "Press the wall, lift away from it", "Tell me your shopping list"],
+    cues: ["Lean like a bookend on a shelf", "Press the wall, lift away from it", "Tell me your shopping list"],
     faults: [
       ["Hip sags towards the wall", "Feet are too far out", "Step in until hip and shoulder line up"],
       ["Chest turns to the wall", "Forearm lies across the body", "Point the forearm straight up the wall"],
@@ -125,7 +125,7 @@ export const TRUNK: readonly Exercise[] = [
     hold: { from: 10, to: 30, step: 5 },
     setUp: "Take a side plank with stacked feet, settle the line, and look straight ahead.",
     move: "Raise the top leg to hip height with the toes ahead, hold it there, and lower leg and hips together.",
-    cues: ["Open like a pair of scissors", "Top heel slides up the wall", "Lower shoe presses down like a nail"],
+    cues: ["Open like a pair of scissors", "Top heel slides up the wall", "Lower shoe presses deep into the mat"],
     faults: [
       ["Hips drop as the leg goes up", "Lift is too high", "Raise it only the height of a book"],
       ["Toes turn to the ceiling", "Front of the hip takes over", "Heel a little behind, toes a little down"],
@@ -149,7 +149,7 @@ export const TRUNK: readonly Exercise[] = [
     armsUsed: true,
     setUp: "Hands under shoulders, knees under hips, back level, a stick laid along the spine if helpful.",
     move: "Lengthen one arm ahead and the opposite leg behind, pause two seconds, return without touching, repeat.",
-    cues: ["Touch opposite walls of the room", "Carry a tea tray on your belt", "Slide the toe out, then float"],
+    cues: ["Touch opposite walls of the room", "Carry a tea tray on your back", "Slide the toe out, then float"],
     faults: [
       ["Pelvis tilts like a boat", "Leg lifts before weight is shared", "Slide the toe along the floor only"],
       ["Back sags under the reach", "Leg is raised above hip height", "Keep the heel below the seat"],
@@ -239,7 +239,7 @@ export const TRUNK: readonly Exercise[] = [
     fixed: true,
     setUp: "Lie on the back, one knee bent, hands under the curve of the low back, elbows resting.",
     move: "Lift head and shoulders a little as one piece, hold two breaths, and lower slowly.",
-    cues: ["Slide your collar towards your belt", "Lift the height of a pillow", "Balance an apple under your chin"],
+    cues: ["Slide your collar towards your belt", "Lift the height of a pillow", "Hold an apple under your chin"],
     faults: [
       ["Chin jabs forward", "Head goes before the chest", "Press the tongue up, lift half as much"],
       ["Low back pushes flat and hard", "Curling further than needed", "Keep the hands there and feel an even touch"],

@@ -191,7 +191,7 @@ export const VERTICAL_PUSH: readonly Exercise[] = [
     stress: { sh_overhead: 3, sp_axial: 2, sp_ext: 1, elbow: 1, grip: 1, pressor: 2, abd_press: 2 },
     setUp: "Take the bar from the rack at collarbone height, hands just outside the shoulders, forearms upright.",
     move: "Tip the head back a little, press the bar close past the face, finish with the bar over the crown.",
-    cues: ["Paint a line up past your nose", "Finish under the bar, like a doorway", "Push the ground down to lift it"],
+    cues: ["Paint a line up past your nose", "Finish tall beneath the bar", "Push the ground down to lift it"],
     faults: [
       ["Bar loops out around the face", "Head stays in its path", "Start with the chin drawn back"],
       ["Leans back like a bench press", "Too much load or breath let go", "Take 5% off and breathe in before each rep"],
