@@ -206,7 +206,11 @@ export const PUSH_UP: readonly Exercise[] = [
     fixed: true,
     setUp: "Hands flat on the floor, shins on a bench; walk forward until only the toes stay on it.",
     move: "Bend the arms until the forehead almost touches down just ahead of the hands, then press back up the same path.",
-    cues: ["Lower your collar between your thumbs", "Press the floor down to the cellar", "Make your shirt hem stay put"],
+    cues: [
+      "Lower your collar between your thumbs",
+      "Press the floor down to the cellar",
+      "Make your shirt hem stay put",
+    ],
     faults: [
       ["Back arches as soon as it lowers", "Height outruns the trunk", "Use the 30 cm box and slower reps"],
       [
