@@ -26,6 +26,7 @@ export * from "./place.ts";
 export * from "./place-read.ts";
 export * from "./plan.ts";
 export * from "./programme.ts";
+export * from "./programme-edit.ts";
 export * from "./programme-read.ts";
 export { PROGRAMME_PROBLEMS } from "./programme-rules.ts";
 export { DOWN_UNSAID, programmeJsonSchema, UP_UNSAID, wayUnsaid } from "./programme-schema.ts";

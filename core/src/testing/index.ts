@@ -1,3 +1,4 @@
+export * from "./commented-programme.ts";
 export * from "./doses.ts";
 export * from "./made-up-exercise.ts";
 export * from "./made-up-person.ts";
