@@ -227,21 +227,17 @@ const PRINTED: readonly (readonly [id: ExerciseId, pattern: Pattern, marks: stri
   ],
 ];
 
-const PRESENT = PRINTED.filter(([id]) => CATALOGUE.exercises.has(id));
-const LOWER_BODY: readonly Pattern[] = ["squat", "hinge", "bridge", "single leg", "lower isolation", "jump"];
-
 test("the copy is complete: 103 movements, each once, 499 grades that sum to 759", () => {
   expect(new Set(PRINTED.map(([id]) => id)).size).toBe(103);
   const grades = PRINTED.flatMap(([, , , text]) => Object.values(gradesOf(text)));
   expect([grades.length, grades.reduce((sum, grade) => sum + grade, 0)]).toEqual([499, 759]);
 });
 
-test("every printed movement of the lower body is in the catalogue", () => {
-  const wanted = PRINTED.filter(([, pattern]) => LOWER_BODY.includes(pattern)).map(([id]) => id);
-  expect(wanted.filter((id) => !CATALOGUE.exercises.has(id))).toEqual([]);
+test("every printed movement is in the catalogue", () => {
+  expect(PRINTED.map(([id]) => id).filter((id) => !CATALOGUE.exercises.has(id))).toEqual([]);
 });
 
-test.each(PRESENT)("%s has the printed pattern, marks and grades", (id, pattern, marks, grades) => {
+test.each(PRINTED)("%s has the printed pattern, marks and grades", (id, pattern, marks, grades) => {
   const exercise = CATALOGUE.exercises.get(id)!;
   expect(exercise.pattern).toBe(pattern);
   expect(exercise.stress).toEqual(gradesOf(grades));
