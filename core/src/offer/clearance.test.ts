@@ -218,6 +218,7 @@ test("until its last day a clearance stays as it is, whatever is dated", () => {
         screening: { outcome: "start light to moderate", on: recheck, until, by: "coach" },
       });
       const now = clearanceOf(person, ON);
+      expect(now.until ?? ON).toBeGreaterThanOrEqual(ON);
       const last = Math.min(now.until ?? addDays(ON, 30), addDays(ON, 30));
       for (let on = ON; on <= last; on = addDays(on, 1)) expect(clearanceOf(person, on)).toEqual(now);
     }),

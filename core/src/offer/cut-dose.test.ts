@@ -40,6 +40,9 @@ describe("load and repetitions left", () => {
       notes: [],
     });
   });
+  test("a dose that stands on the limits is left alone", () => {
+    expect(cut(lift, reps(8, { percent: 70, ...left(3) })).notes).toEqual([]);
+  });
   test("a range of reserve keeps its upper end where it can", () => {
     expect(cut(lift, reps(8, left(1, 4))).set).toEqual(reps(8, left(3, 4)));
   });

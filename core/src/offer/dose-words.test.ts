@@ -52,6 +52,7 @@ describe("a set with load or body mass", () => {
   });
   test("a limit on the share bounds a share that nobody knows", () => {
     expect(words(lift, reps(8, left(2)), { percent: 70 })).toEqual([]);
+    expect(words(lift, reps(8, left(4)), { percent: 50 })).toEqual([]);
   });
 });
 
