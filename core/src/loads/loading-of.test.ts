@@ -12,6 +12,7 @@ test("takes the bar that needs fewer plates, then the heavier bar", () => {
   expect(loadingOf(kgOf(20), room)).toEqual({ bar: kgOf(20), side: [] });
   expect(loadingOf(kgOf(15), room)).toEqual({ bar: kgOf(15), side: [] });
   expect(loadingOf(kgOf(62.5), room)).toEqual({ bar: kgOf(20), side: [kgOf(20), kgOf(1.25)] });
+  expect(loadingOf(kgOf(25), room)).toEqual({ bar: kgOf(20), side: [kgOf(2.5)] });
   expect(loadingOf(kgOf(45), room)).toEqual({ bar: kgOf(15), side: [kgOf(15)] });
 });
 

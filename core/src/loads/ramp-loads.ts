@@ -29,7 +29,7 @@ export function rampLoads(working: Load, set: LoadSet, sets = 2): readonly Load[
   for (let i = 0; i < sets; i++) {
     const percent = sets === 1 ? LAST : FIRST + (i * (LAST - FIRST)) / (sets - 1);
     const load = nearest(Math.floor((most * percent) / 100) as Mass, set, "down").chosen;
-    if (load !== undefined && massOf(load) > 0 && massOf(load) < most) ramp.set(massOf(load), load);
+    if (load !== undefined) ramp.set(massOf(load), load);
   }
   return [...ramp.values()];
 }

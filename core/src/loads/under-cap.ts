@@ -11,11 +11,9 @@ export interface LoadCap {
   readonly percent?: number;
 }
 
-const UNWEIGHED: readonly Exercise["loadMeaning"][] = ["stack", "assist", "band"];
-
 /**
- * The loads that limits leave. The mass held on a stack, on a band and with help is not known, and is never under a
- * limit in kilograms or pounds; nor are loads that the place does not list.
+ * The loads that limits leave. What is held on a stack, on a band, with help, or by hands that also carry the body is not
+ * known, and is never under a limit in kilograms or pounds; nor are loads that the place does not list.
  *
  * @param most the hardest load that a share of the 1RM allows, in the meaning of the exercise; for help the least
  * @returns the same set when nothing is limited; the easier loads; or why none is left
@@ -29,16 +27,16 @@ export function underCap(
   { total, hand }: LoadCap,
   most?: Mass,
 ): { readonly set: LoadSet } | { readonly because: Reason } {
-  const weighed = total !== undefined || hand !== undefined;
-  if (weighed && (set.kind === "none" || UNWEIGHED.includes(exercise.loadMeaning))) {
-    return { because: reason("loads/unknown-under-limit") };
-  }
+  const all = easiestFirst(set);
+  const unknown =
+    (total !== undefined && heldTotal(exercise, all[0]) === undefined) ||
+    (hand !== undefined && heldPerHand(exercise, all[0]) === undefined);
+  if (unknown) return { because: reason("loads/unknown-under-limit") };
   const helps = set.kind === "stack" && set.help;
   const within = (load: Load) =>
     isUnder(heldTotal(exercise, load), total) &&
     isUnder(heldPerHand(exercise, load), hand) &&
     (most === undefined || (helps ? massOf(load) >= most : massOf(load) <= most));
-  const all = easiestFirst(set);
   if (all.length > 0 && !all.some(within)) {
     return { because: reason("loads/lightest-over-limit", { lightest: plain(all[0]) }) };
   }
