@@ -2,8 +2,12 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join, relative, sep } from "node:path";
 
-/** Every form: import … from, export … from, import "x", import("x"), require("x"). */
-const IMPORT = /\b(?:from|import|require)\s*\(?\s*["'`]([^"'`\n]+)["'`]/g;
+/** Every form: import … from "x" and export … from "x" as statements, import "x", import("x"), require("x"). */
+const IMPORTS = [
+  /(?:^|;)\s*(?:import|export)\b[^;"'`]*?\bfrom\s*["']([^"'\n]+)["']/gm,
+  /(?:^|;)\s*import\s*["']([^"'\n]+)["']/gm,
+  /\b(?:import|require)\s*\(\s*["'`]([^"'`\n]+)["'`]/g,
+];
 /** The only packages that core may use. */
 const PACKAGES = new Set(["yaml", "zod"]);
 
@@ -32,7 +36,7 @@ export function faultsOf(file: string, text: string, layers: Layers): string[] {
   const isTest = file.endsWith(".test.ts") || own === "testing";
   const faults: string[] = [];
   if (!isTest && !layers.rank.has(own)) faults.push(`${file}: its folder stands in no layer`);
-  for (const [, spec] of text.matchAll(IMPORT)) {
+  for (const [, spec] of IMPORTS.flatMap((form) => [...text.matchAll(form)])) {
     if (!spec!.startsWith(".")) {
       if (!isTest && !PACKAGES.has(spec!)) faults.push(`${file}: core may not use the package ${spec}`);
       continue;
