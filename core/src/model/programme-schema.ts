@@ -69,7 +69,7 @@ const slot = z
   .transform((said) => ({ ...said, way: said.way ?? wayUnsaid(said.dose) }))
   .meta({ id: "slot" });
 
-const pair = z.strictObject({ pair: z.array(slot).length(2), restS: restS.exactOptional() }).meta({ id: "pair" });
+const pair = z.strictObject({ pair: z.array(slot).min(2).max(2), restS: restS.exactOptional() }).meta({ id: "pair" });
 const round = z
   .strictObject({ round: z.array(slot).min(3).max(6), restS: restS.exactOptional() })
   .meta({ id: "round" });
