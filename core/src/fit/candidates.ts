@@ -17,6 +17,7 @@ import {
 } from "../model/index.ts";
 import { type Admission, type Admit, admitter } from "../offer/index.ts";
 import { doseFor } from "./dose-for.ts";
+import { reason } from "./reasons.ts";
 import type { Line } from "./task.ts";
 import { hardenDose } from "./too-light.ts";
 import { wantLines } from "./wants.ts";
@@ -154,7 +155,7 @@ function pinned(context: FitContext, choices: SlotChoices): SlotChoices {
   if (exercise === undefined)
     return {
       ...choices,
-      pinned: { exercise: id, kept: false, why: [{ code: "fit/unknown-exercise", data: { exercise: id } }] },
+      pinned: { exercise: id, kept: false, why: [reason("fit/unknown-exercise", { exercise: id })] },
     };
   const found = consider(context, admitFor(context, true), choices.slot, exercise);
   return "why" in found

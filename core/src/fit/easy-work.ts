@@ -2,6 +2,7 @@ import type { Conditioning, Dose, Exercise, ExerciseId, Reason, WarmUp } from ".
 import type { Admit } from "../offer/index.ts";
 import type { FitContext } from "./candidates.ts";
 import { doseFor } from "./dose-for.ts";
+import { reason } from "./reasons.ts";
 
 /** A warm-up or conditioning item for one person. */
 export interface EasyItem {
@@ -51,7 +52,7 @@ export function easyItem(
 }
 
 function instead(first: ExerciseId, exercise: ExerciseId, why: readonly Reason[]): Reason {
-  return { code: "fit/instead", data: { first, exercise, why: why.map(({ code, data }) => ({ code, data })) } };
+  return reason("fit/instead", { first, exercise, why: why.map(({ code, data }) => ({ code, data })) });
 }
 
 /** The easy items of a warm-up; lighter sets that lead up to a slot are left to the slot. */

@@ -2,6 +2,7 @@ import type { ExerciseId, Json, Reason, SlotKey } from "../model/index.ts";
 import { type Built, build, type FitInput } from "./build.ts";
 import type { SlotChoices } from "./candidates.ts";
 import type { FittedSlot } from "./fit.ts";
+import { reason } from "./reasons.ts";
 import { score } from "./score.ts";
 import { solve } from "./search.ts";
 import type { FitTask, Line } from "./task.ts";
@@ -18,35 +19,32 @@ export function whyThis({ choices, chosen, sets, asked }: FittedSlot): readonly 
   const reasons: Reason[] = [];
   const firstAside = aside.find((each) => each.exercise === slot.first);
   const suits = chosen.lines.find((line) => line.id === "fit/suits");
-  if (pinned?.kept) reasons.push({ code: "fit/pinned", data: { exercise: id } });
-  else if (id === slot.first) reasons.push({ code: "fit/first-choice", data: { exercise: id } });
+  if (pinned?.kept) reasons.push(reason("fit/pinned", { exercise: id }));
+  else if (id === slot.first) reasons.push(reason("fit/first-choice", { exercise: id }));
   else if (firstAside !== undefined) {
-    reasons.push({ code: "fit/instead", data: { first: slot.first, exercise: id, why: asJson(firstAside.why) } });
+    reasons.push(reason("fit/instead", { first: slot.first, exercise: id, why: asJson(firstAside.why) }));
   } else if (suits !== undefined && suits.data["steps"] === suits.data["wanted"]) {
-    reasons.push({
-      code: "fit/right-rung",
-      data: { first: slot.first, exercise: id, steps: suits.data["steps"] ?? 0 },
-    });
-  } else reasons.push({ code: "fit/more-points", data: { first: slot.first, exercise: id } });
+    reasons.push(reason("fit/right-rung", { first: slot.first, exercise: id, steps: suits.data["steps"] ?? 0 }));
+  } else reasons.push(reason("fit/more-points", { first: slot.first, exercise: id }));
   if (pinned !== undefined && !pinned.kept) {
-    reasons.push({ code: "fit/pin-beaten", data: { exercise: pinned.exercise, why: asJson(pinned.why) } });
+    reasons.push(reason("fit/pin-beaten", { exercise: pinned.exercise, why: asJson(pinned.why) }));
   }
-  if (chosen.watch.length > 0) reasons.push({ code: "fit/watch", data: { tags: chosen.watch } });
-  if (chosen.lines.some((line) => line.id === "fit/liked")) reasons.push({ code: "fit/liked", data: {} });
-  if (chosen.lines.some((line) => line.id === "fit/disliked")) reasons.push({ code: "fit/disliked", data: {} });
-  if (sets !== asked) reasons.push({ code: "fit/sets-changed", data: { asked, sets } });
+  if (chosen.watch.length > 0) reasons.push(reason("fit/watch", { tags: chosen.watch }));
+  if (chosen.lines.some((line) => line.id === "fit/liked")) reasons.push(reason("fit/liked"));
+  if (chosen.lines.some((line) => line.id === "fit/disliked")) reasons.push(reason("fit/disliked"));
+  if (sets !== asked) reasons.push(reason("fit/sets-changed", { asked, sets }));
   return [...reasons, ...chosen.notes];
 }
 
 /** Why a slot stays open: nothing may be done here, or there is no room in the session for what may. */
 function whyOpen({ candidates, aside, slot }: SlotChoices): readonly Reason[] {
   if (candidates.length > 0) {
-    return [{ code: "fit/no-room", data: { first: slot.first, could: candidates[0]!.exercise.id } }];
+    return [reason("fit/no-room", { first: slot.first, could: candidates[0]!.exercise.id })];
   }
   const first = aside.find((each) => each.exercise === slot.first);
   return [
-    { code: "fit/nothing-fits", data: { pattern: slot.pattern, tried: aside.length } },
-    ...(first === undefined ? [] : [{ code: "fit/set-aside", data: { exercise: slot.first, why: asJson(first.why) } }]),
+    reason("fit/nothing-fits", { pattern: slot.pattern, tried: aside.length }),
+    ...(first === undefined ? [] : [reason("fit/set-aside", { exercise: slot.first, why: asJson(first.why) })]),
   ];
 }
 

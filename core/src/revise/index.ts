@@ -1,2 +1,3 @@
 export * from "./dates-for.ts";
 export * from "./plan-for.ts";
+export { PLAN_CODES, type PlanCode } from "./reasons.ts";

@@ -4,6 +4,7 @@ import { type FitInput, fitPhase } from "../fit/index.ts";
 import type { Catalogue, Person, Phase, Place, Plan, PlanPhase, Programme, Reason } from "../model/index.ts";
 import { clearanceOf, mayPrint } from "../offer/index.ts";
 import { planWeek } from "./plan-week.ts";
+import { reason } from "./reasons.ts";
 
 export interface PlanInput {
   readonly programme: Programme;
@@ -94,7 +95,7 @@ function notesFor(input: PlanInput): readonly Reason[] {
   return [
     ...(print.ok ? [] : [print.reason]),
     ...clearanceOf(person, on).asks,
-    ...(perWeek === 0 ? [{ code: "plan/no-day", data: { minutes: person.minutes } }] : []),
-    ...(perWeek > 0 && perWeek < most ? [{ code: "plan/in-turn", data: { days: perWeek, sessions: most } }] : []),
+    ...(perWeek === 0 ? [reason("plan/no-day", { minutes: person.minutes })] : []),
+    ...(perWeek > 0 && perWeek < most ? [reason("plan/in-turn", { days: perWeek, sessions: most })] : []),
   ];
 }

@@ -1,6 +1,7 @@
 import type { Candidate } from "../fit/index.ts";
 import type { FindLoad, Reason } from "../model/index.ts";
 import type { Load } from "../units.ts";
+import { reason } from "./reasons.ts";
 
 /** With what a slot begins. */
 export interface SlotStart {
@@ -19,7 +20,7 @@ export function slotStart({ start, doses }: Candidate): SlotStart {
     case "too light": {
       const asked = doses[0]?.sets[0]?.amount;
       const span = asked?.kind === "reps" ? { from: asked.span.from, to: asked.span.to } : {};
-      return { load: start.heaviest, why: [start.because, { code: "plan/long-sets-instead", data: span }] };
+      return { load: start.heaviest, why: [start.because, reason("plan/long-sets-instead", span)] };
     }
     default:
       return { why: [] };

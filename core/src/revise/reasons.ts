@@ -1,0 +1,16 @@
+import type { Json, Reason } from "../model/index.ts";
+
+/** What a plan says about itself. Each code names one sentence; its data are listed beside it. */
+export const PLAN_CODES = [
+  /** from, to: repetitions asked before */
+  "plan/long-sets-instead",
+  /** minutes: what the person has */
+  "plan/no-day",
+  /** days, sessions */
+  "plan/in-turn",
+] as const;
+export type PlanCode = (typeof PLAN_CODES)[number];
+
+export function reason(code: PlanCode, data: Readonly<Record<string, Json>> = {}): Reason {
+  return { code, data };
+}
