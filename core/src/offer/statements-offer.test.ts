@@ -153,11 +153,12 @@ for (const [index, { row, preferred, stressful }] of PRINTED.entries()) {
   });
 }
 
-test("every name of the printed rows has printed grades", () => {
+test("every name of the printed rows has printed grades and an entry in the catalogue", () => {
   const names = PRINTED.flatMap(({ preferred, stressful }) => [
     ...preferred,
     ...stressful.map((item) => item.split(" ")[0]!),
   ]);
   expect(names.filter((name) => !printed.has(name))).toEqual([]);
+  expect(names.filter((name) => !CATALOGUE.exercises.has(name))).toEqual([]);
   expect([PRINTED.length, printed.size]).toEqual([20, 103]);
 });
