@@ -1,4 +1,5 @@
 import type { Finding, Problem } from "@stave/core/model";
+import { sayProblems } from "./say-problems.ts";
 
 /** A finding with the place in its file. */
 export interface PlacedFinding extends Finding {
@@ -13,7 +14,7 @@ export interface Answer {
   readonly result: unknown;
   readonly findings: readonly PlacedFinding[];
   readonly problems: readonly Problem[];
-  /** The same for a person to read. */
+  /** The result for a person to read; empty when there is none. */
   readonly words: string;
 }
 
@@ -34,13 +35,21 @@ export function exitOf(answer: Pick<Answer, "findings" | "problems">): Exit {
   return answer.findings.some((finding) => finding.severity === "stop") ? 1 : 0;
 }
 
-/** Prints an answer; standard output carries one document and nothing else. */
+/** Prints an answer; standard output carries one document and nothing else, problems go beside it. */
 export function give(answer: Answer, json: boolean, io: Io): Exit {
   const { command, result, findings, problems, words } = answer;
   const exit = exitOf(answer);
-  if (json)
-    io.out(`${JSON.stringify({ stave: 1, command, ok: exit === 0, result, findings, problems }, undefined, 2)}\n`);
-  else if (problems.length > 0) io.err(words);
-  else io.out(words);
+  if (json) {
+    const document = { stave: 1, command, ok: exit === 0, result: result ?? null, findings, problems };
+    io.out(`${JSON.stringify(document, undefined, 2)}\n`);
+    return exit;
+  }
+  io.out(words);
+  io.err(sayProblems(problems));
   return exit;
+}
+
+/** @returns the answer of a command that could not do its work */
+export function failed(command: string, problems: readonly Problem[]): Answer {
+  return { command, result: undefined, findings: [], problems, words: "" };
 }

@@ -10,8 +10,9 @@ import {
   readPlaces,
   readProgramme,
   readRoster,
+  type YamlDocument,
 } from "@stave/core/model";
-import { planFor, sessionsPerWeek } from "@stave/core/revise";
+import { planFor } from "@stave/core/revise";
 import { readInput } from "./read-input.ts";
 
 /** Version of the code that plans are made by; a plan of another engine is not comparable byte by byte. */
@@ -57,6 +58,8 @@ export async function readProgrammes(files: readonly string[]): Promise<Got<read
 export interface Roster {
   readonly people: readonly Person[];
   readonly places: readonly Place[];
+  /** Where a person stands in their file. */
+  readonly at: (person: Person) => { readonly file: string; readonly line: number; readonly column: number };
 }
 
 function knownZone(zone: string): boolean {
@@ -92,8 +95,15 @@ export async function readPeople(peopleFile: string, placesFile: string): Promis
   const roster = readRoster(people.value, peopleFile, placesRead.ok ? placesRead.value.value : undefined);
   if (!roster.ok) problems.push(...roster.problems);
   return roster.ok && placesRead.ok && problems.length === 0
-    ? { ok: true, value: { people: roster.value.value, places: placesRead.value.value } }
+    ? {
+        ok: true,
+        value: { people: roster.value.value, places: placesRead.value.value, at: placeIn(roster.value, peopleFile) },
+      }
     : { ok: false, problems };
+}
+
+function placeIn({ value, positions }: YamlDocument<readonly Person[]>, file: string): Roster["at"] {
+  return (person) => ({ file, ...positions.at(["people", value.indexOf(person)]) });
 }
 
 /** The place where a person trains; a roster is read against its places, so it is there. */
@@ -118,5 +128,3 @@ export function fitPerson(programme: ProgrammeFile, person: Person, roster: Rost
     made: { engine: ENGINE, catalogue: CATALOGUE_HASH, state, decisions: sha256(canonical(person.pins)) },
   });
 }
-
-export { sessionsPerWeek };

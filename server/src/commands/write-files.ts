@@ -1,5 +1,5 @@
 import { createHash, randomBytes } from "node:crypto";
-import { mkdir, open, rename, rm } from "node:fs/promises";
+import { mkdir, open, rename, rm, rmdir } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import type { Problem } from "@stave/core/model";
 
@@ -46,7 +46,7 @@ const REASONS: Readonly<Record<string, string>> = {
 };
 
 /**
- * Writes files so that none is ever half there: all are written and synced in a folder beside, then renamed into place.
+ * Writes files so that none is ever half there: all are written and synced in a folder of their own, then renamed into place.
  * When anything fails before that, nothing has changed.
  *
  * @returns what was written with its hash, or the problem
@@ -55,12 +55,14 @@ export async function writeFiles(
   folder: string,
   files: readonly OutFile[],
 ): Promise<{ readonly written: readonly Written[] } | { readonly problem: Problem }> {
-  const beside = `${folder}.part-${randomBytes(6).toString("hex")}`;
+  const part = join(folder, `.part-${randomBytes(6).toString("hex")}`);
+  let made: string | undefined;
   try {
-    for (const file of files) await stage(join(beside, file.path), file.content);
+    made = await mkdir(folder, { recursive: true });
+    for (const file of files) await stage(join(part, file.path), file.content);
     for (const file of files) {
       await mkdir(dirname(join(folder, file.path)), { recursive: true });
-      await rename(join(beside, file.path), join(folder, file.path));
+      await rename(join(part, file.path), join(folder, file.path));
     }
     for (const parent of new Set(files.map((file) => dirname(join(folder, file.path))))) await sync(parent);
     return {
@@ -74,6 +76,8 @@ export async function writeFiles(
     const code = (error as NodeJS.ErrnoException).code ?? "";
     return { problem: { code: REASONS[code] ?? "out/failed", file: folder, at: [], line: 0, column: 0, found: code } };
   } finally {
-    await rm(beside, { recursive: true, force: true });
+    await rm(part, { recursive: true, force: true }).catch(() => undefined);
+    // A folder that is still empty was made for nothing; one that holds the files refuses to go.
+    if (made !== undefined) await rmdir(folder).catch(() => undefined);
   }
 }

@@ -1,0 +1,104 @@
+import { checkProgramme } from "@stave/core/checks";
+import { CATALOGUE } from "@stave/core/exercises";
+import { editProgramme } from "@stave/core/model";
+import { en, sayFinding, sayRemedy, saySources } from "@stave/core/text";
+import { type Answer, failed, type PlacedFinding } from "./answer.ts";
+import { type ProgrammeFile, readProgrammes } from "./world.ts";
+import { writeFiles } from "./write-files.ts";
+
+export interface CheckOptions {
+  /** Number of the remedy to apply, as printed, counted from 1. */
+  readonly apply?: number;
+}
+
+function placed(file: ProgrammeFile): {
+  readonly findings: readonly PlacedFinding[];
+  readonly silenced: readonly { finding: PlacedFinding; reason: string }[];
+} {
+  const place = (finding: Omit<PlacedFinding, "file" | "line" | "column">): PlacedFinding => ({
+    ...finding,
+    file: file.file,
+    ...file.positions.at(finding.at),
+  });
+  const { findings, silenced } = checkProgramme({ programme: file.programme, catalogue: CATALOGUE });
+  return {
+    findings: findings.map(place),
+    silenced: silenced.map(({ finding, reason }) => ({ finding: place(finding), reason })),
+  };
+}
+
+const MARK = { stop: "Stop", warn: "Warning", note: "Note" } as const;
+
+/** Findings in words, remedies numbered through so that one can be applied by its number. */
+function words(files: readonly ProgrammeFile[], checked: readonly ReturnType<typeof placed>[]): string {
+  let number = 0;
+  const blocks = files.map((file, index) => {
+    const { findings, silenced } = checked[index]!;
+    const lines = findings.flatMap((finding) => [
+      `${MARK[finding.severity]}, line ${finding.line}: ${sayFinding(finding)}`,
+      `    ${saySources(finding.check)} [${finding.check}]`,
+      ...finding.remedies.map((remedy) => `    ${++number}. ${sayRemedy(remedy)}`),
+    ]);
+    const quiet = silenced.map(({ finding, reason }) => `${en.frames.silenced(reason)} (${sayFinding(finding)})`);
+    const head = `${file.programme.title} (${file.file}): ${en.print.plural(findings.length, "finding", "findings")}${silenced.length > 0 ? `, ${silenced.length} silenced` : ""}`;
+    return [head, ...lines, ...quiet].join("\n");
+  });
+  return `${blocks.join("\n\n")}\n${number > 0 ? "\nstave check FILE --apply NUMBER carries a remedy out.\n" : ""}`;
+}
+
+/** Checks programme files; with `apply`, carries one numbered remedy out in its file and checks again. */
+export async function check(paths: readonly string[], options: CheckOptions = {}): Promise<Answer> {
+  const command = "check";
+  const read = await readProgrammes(paths);
+  if (!read.ok) return failed(command, read.problems);
+  const checked = read.value.map(placed);
+  if (options.apply !== undefined) {
+    const remedies = checked.flatMap(({ findings }, index) =>
+      findings.flatMap((finding) => finding.remedies.map((remedy) => ({ remedy, file: read.value[index]! }))),
+    );
+    const chosen = remedies[options.apply - 1];
+    if (chosen === undefined) {
+      const problems = [
+        {
+          code: "check/no-such-remedy",
+          file: paths.join(", "),
+          at: [],
+          line: 0,
+          column: 0,
+          found: String(options.apply),
+          allowed: `1–${remedies.length}`,
+        },
+      ];
+      return failed(command, problems);
+    }
+    const edited = editProgramme(chosen.file.text, chosen.remedy.edits);
+    const written = edited.ok
+      ? await writeFiles(folderOf(chosen.file.file), [{ path: nameOf(chosen.file.file), content: edited.value }])
+      : { problem: edited.problems[0]! };
+    if ("problem" in written) return failed(command, [written.problem]);
+    return await check(paths);
+  }
+  const result = read.value.map((file, index) => ({
+    file: file.file,
+    programme: file.programme.id,
+    version: file.programme.version,
+    hash: file.hash,
+    silenced: checked[index]!.silenced,
+  }));
+  return {
+    command,
+    result,
+    findings: checked.flatMap(({ findings }) => findings),
+    problems: [],
+    words: words(read.value, checked),
+  };
+}
+
+function folderOf(path: string): string {
+  const at = path.lastIndexOf("/");
+  return at < 0 ? "." : path.slice(0, at) || "/";
+}
+
+function nameOf(path: string): string {
+  return path.slice(path.lastIndexOf("/") + 1);
+}

@@ -1,0 +1,102 @@
+import { CATALOGUE } from "@stave/core/exercises";
+import { type Plan, type PlanSession, type PlanSlot, printDose } from "@stave/core/model";
+import { namesFrom, printLoad, sayReason } from "@stave/core/text";
+import { planTable } from "../documents/table/index.ts";
+import { type Answer, failed, type Io } from "./answer.ts";
+import { type PeopleOptions, type Planned, readPlans, unserved } from "./plans.ts";
+import { canonical } from "./world.ts";
+import { type OutFile, writeFiles } from "./write-files.ts";
+
+export interface FitOptions extends PeopleOptions {
+  readonly out?: string;
+  readonly reasons?: boolean;
+}
+
+const NAMES = namesFrom(CATALOGUE);
+
+/** The load beside a movement, as its meaning says. */
+export function loadWords(slot: PlanSlot): string {
+  const meaning = CATALOGUE.exercises.get(slot.exercise)?.loadMeaning;
+  if (slot.load !== undefined) {
+    const load = printLoad(slot.load);
+    if (meaning === "per hand") return `2 × ${load}`;
+    if (meaning === "stack") return `setting ${load}`;
+    if (meaning === "assist") return `help ${load}`;
+    return meaning === "added to body" ? `body + ${load}` : load;
+  }
+  if (slot.find === undefined) return "own weight";
+  return slot.find.from === undefined
+    ? "load to be found"
+    : `begin with ${meaning === "per hand" ? "2 × " : ""}${printLoad(slot.find.from)}`;
+}
+
+function sessionWords(session: PlanSession, reasons: boolean): string[] {
+  const minutes = `${session.minutes.low}–${session.minutes.high} min`;
+  const slots = session.blocks.flatMap((block) =>
+    block.slots.flatMap((slot, index) => {
+      const turn = block.kind === "straight" ? " " : index === 0 ? "┌" : index === block.slots.length - 1 ? "└" : "│";
+      const side = slot.side === undefined ? "" : `, ${slot.side} side only`;
+      const line = `   ${turn} ${NAMES.exercise(slot.exercise)}: ${printDose(slot.dose)}${side}; ${loadWords(slot)}`;
+      return reasons ? [line, ...slot.why.map((reason) => `         ${sayReason(reason, NAMES)}`)] : [line];
+    }),
+  );
+  const open = session.open.map(
+    ({ key, why }) => `     open: ${key}. ${why.map((reason) => sayReason(reason, NAMES)).join(" ")}`,
+  );
+  const easy = session.conditioning.map(
+    (item) => `     ${NAMES.exercise(item.exercise)}: ${printDose(item.dose)}, ${item.effort}`,
+  );
+  return [`  Session ${session.title}, ${minutes}`, ...slots, ...open, ...easy];
+}
+
+/** A plan in words: its notes, and the first week of each phase. */
+export function planWords({ person, programme, plan }: Planned, reasons: boolean): string {
+  const head = `${person.name}: ${programme.programme.title}`;
+  const notes = plan.notes.map((note) => `  ${sayReason(note, NAMES)}`);
+  const phases = plan.phases.flatMap((phase) => {
+    const { must, want, bound, proven } = phase.score;
+    const value = proven ? `${want} points, proven best` : `${want} points, at most ${bound} possible, not proven`;
+    const open = must === 0 ? "" : `, ${must} must points missing`;
+    return [
+      `  ${phase.title}, ${phase.weeks.length} weeks (${value}${open})`,
+      ...phase.weeks[0]!.sessions.flatMap((session) => sessionWords(session, reasons)),
+    ];
+  });
+  return [head, ...notes, ...phases].join("\n");
+}
+
+/** Files of a plan: the whole of it as canonical JSON, and as a table. */
+export function planFiles({ person, programme, plan }: Planned): readonly OutFile[] {
+  return [
+    { path: `${person.id}/plan.json`, content: `${canonical(plan)}\n` },
+    {
+      path: `${person.id}/plan.csv`,
+      content: planTable({ plan, person, programme: programme.programme, catalogue: CATALOGUE }),
+    },
+  ];
+}
+
+export function progress(io: Io): (done: number, all: number) => void {
+  return (done, all) => io.err(`fitted ${done} of ${all}${done === all ? "\n" : "\r"}`);
+}
+
+/** Fits programmes to the people of a roster. */
+export async function fit(paths: readonly string[], options: FitOptions, io: Io): Promise<Answer> {
+  const command = "fit";
+  const read = await readPlans(paths, options, io.today, progress(io));
+  if (!read.ok) return failed(command, read.problems);
+  const { plans, without } = read.value;
+  const files = options.out === undefined ? { written: [] } : await writeFiles(options.out, plans.flatMap(planFiles));
+  if ("problem" in files) return failed(command, [files.problem]);
+  const result = {
+    plans: plans.map(({ plan }): Plan => plan),
+    without: without.map(({ id, programme }) => ({ person: id, programme: programme ?? null })),
+    files: files.written,
+  };
+  const words = [
+    ...plans.map((planned) => planWords(planned, options.reasons ?? false)),
+    ...(without.length === 0 ? [] : [`No programme here for: ${without.map(({ name }) => name).join(", ")}.`]),
+    ...files.written.map(({ path }) => `wrote ${path}`),
+  ];
+  return { command, result, findings: [], problems: unserved(read.value), words: `${words.join("\n\n")}\n` };
+}

@@ -1,0 +1,117 @@
+import { addDays, type Day, parseDay, printDay, WEEKDAYS, weekdayOf } from "@stave/core/day";
+import type { Person, Plan, Problem } from "@stave/core/model";
+import { nearNames } from "@stave/core/model";
+import { fitPerson, type Got, type ProgrammeFile, type Roster, readPeople, readProgrammes } from "./world.ts";
+
+/** What every command about people is told. */
+export interface PeopleOptions {
+  readonly people: string;
+  readonly places: string;
+  readonly person?: string;
+  readonly from?: string;
+}
+
+/** A person with the plan of their programme. */
+export interface Planned {
+  readonly person: Person;
+  readonly programme: ProgrammeFile;
+  readonly plan: Plan;
+}
+
+export interface Plans {
+  readonly roster: Roster;
+  readonly programmes: readonly ProgrammeFile[];
+  readonly on: Day;
+  readonly plans: readonly Planned[];
+  /** People whose roster names a programme that is not among the files. */
+  readonly without: readonly Person[];
+}
+
+function problem(code: string, file: string, more: Pick<Problem, "found" | "allowed" | "maybe">): Problem {
+  return { code, file, at: [], line: 0, column: 0, ...more };
+}
+
+/** The Monday after today, or the day that was given. */
+function startDay(from: string | undefined, today: string): Day | undefined {
+  if (from !== undefined) return parseDay(from);
+  const now = parseDay(today)!;
+  return addDays(now, 7 - WEEKDAYS.indexOf(weekdayOf(now)));
+}
+
+/** The programme that the roster names; without a name, or when the coach asks for one person, the only file there is. */
+function programmeFor(person: Person, programmes: readonly ProgrammeFile[], asked: boolean): ProgrammeFile | undefined {
+  const named = programmes.find(({ programme }) => programme.id === person.programme);
+  const only = programmes.length === 1 && (asked || person.programme === undefined);
+  return named ?? (only ? programmes[0] : undefined);
+}
+
+/** Reads everything and fits the people asked for. `onDone` is told how far it is. */
+export async function readPlans(
+  paths: readonly string[],
+  options: PeopleOptions,
+  today: string,
+  onDone: (done: number, all: number, person: Person) => void = () => undefined,
+): Promise<Got<Plans>> {
+  const programmes = await readProgrammes(paths);
+  const roster = await readPeople(options.people, options.places);
+  const problems = [programmes, roster].flatMap((read) => (read.ok ? [] : read.problems));
+  const on = startDay(options.from, today);
+  if (on === undefined)
+    problems.push(problem("date/form", "--from", { found: options.from ?? "", allowed: "YYYY-MM-DD", maybe: today }));
+  if (!programmes.ok || !roster.ok || on === undefined) return { ok: false, problems };
+  const { people } = roster.value;
+  const asked = options.person === undefined ? people : people.filter(({ id }) => id === options.person);
+  if (asked.length === 0) {
+    const ids = people.map(({ id }) => id);
+    const maybe = nearNames(options.person ?? "", ids)[0];
+    return {
+      ok: false,
+      problems: [
+        problem("person/unknown", options.people, {
+          found: options.person ?? "0 people",
+          allowed: ids.slice(0, 12).join(", "),
+          ...(maybe === undefined ? {} : { maybe }),
+        }),
+      ],
+    };
+  }
+  const plans: Planned[] = [];
+  const without: Person[] = [];
+  for (const [index, person] of asked.entries()) {
+    const programme = programmeFor(person, programmes.value, options.person !== undefined);
+    if (programme === undefined) without.push(person);
+    else plans.push({ person, programme, plan: fitPerson(programme, person, roster.value, on) });
+    onDone(index + 1, asked.length, person);
+  }
+  return { ok: true, value: { roster: roster.value, programmes: programmes.value, on, plans, without } };
+}
+
+/** People of whose plan nothing is left, and programmes that nobody has: said as problems, beside what could be done. */
+export function unserved({ plans, programmes, roster }: Plans): readonly Problem[] {
+  const isEmpty = ({ plan }: Planned) =>
+    plan.phases.every((phase) => phase.weeks.every((week) => week.sessions.every(({ blocks }) => blocks.length === 0)));
+  const nobody = programmes.filter(
+    ({ hash }) => plans.length === 0 || (programmes.length > 1 && !plans.some(({ plan }) => plan.programme === hash)),
+  );
+  return [
+    ...plans
+      .filter(isEmpty)
+      .map(({ person }) => ({
+        code: "fit/nobody-served",
+        at: [],
+        ...roster.at(person),
+        found: `${person.name}: 0 slots filled`,
+      })),
+    ...nobody.map(({ file, programme }) =>
+      problem("fit/programme-for-nobody", file, {
+        found: programme.id,
+        allowed: [...new Set(roster.people.flatMap((person) => person.programme ?? []))].join(", "),
+      }),
+    ),
+  ];
+}
+
+/** @returns the day as the outside writes it */
+export function dayText(day: Day): string {
+  return printDay(day);
+}

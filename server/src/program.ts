@@ -1,0 +1,115 @@
+import { Command, CommanderError, InvalidArgumentError } from "commander";
+import { type Answer, type Exit, give, type Io } from "./commands/answer.ts";
+import { calendar } from "./commands/calendar.ts";
+import { check } from "./commands/check.ts";
+import { demo } from "./commands/demo.ts";
+import { exercises } from "./commands/exercises.ts";
+import { fit } from "./commands/fit.ts";
+import { schedule } from "./commands/schedule.ts";
+import { sheet } from "./commands/sheet.ts";
+import { why } from "./commands/why.ts";
+
+const CAUTION = `
+Stave plans exercise. It does not diagnose, treat or clear anyone. Stop at chest pain, faintness, unusual breathlessness,
+sharp or rising pain. Clinicians' advice, local law, insurance and the coach's licence come first.
+
+Exit status: 0 done, 1 a finding stops, 2 input that cannot be read.`;
+
+function whole(least: number, most: number): (text: string) => number {
+  return (text) => {
+    const value = Number(text);
+    if (!(/^\d+$/.test(text) && value >= least && value <= most))
+      throw new InvalidArgumentError(`It is a whole number from ${least} to ${most}.`);
+    return value;
+  };
+}
+
+function withPeople(command: Command): Command {
+  return command
+    .requiredOption("--people <file>", "roster file")
+    .requiredOption("--places <file>", "places file")
+    .option("--person <id>", "only this person")
+    .option("--from <day>", "first day of the plan, YYYY-MM-DD; next Monday when left out")
+    .option("--json", "one JSON document instead of words");
+}
+
+function program(io: Io, done: (exit: Exit) => void): Command {
+  const stave = new Command("stave")
+    .description("Checks strength programmes, fits them to people, puts them on real days and prints them.")
+    .addHelpText("after", CAUTION)
+    .exitOverride()
+    .configureOutput({ writeOut: io.out, writeErr: io.err })
+    .showSuggestionAfterError();
+  const run = async (answer: Promise<Answer> | Answer, json: boolean | undefined) =>
+    done(give(await answer, json ?? false, io));
+
+  stave
+    .command("check")
+    .description("what the checks say of programmes, with line, reason, source and remedies")
+    .argument("<programme...>", "programme files")
+    .option("--apply <number>", "carry out the remedy of this number, in its file", whole(1, 9999))
+    .option("--json", "one JSON document instead of words")
+    .action((files: string[], options: { apply?: number; json?: boolean }) => run(check(files, options), options.json));
+  withPeople(stave.command("fit"))
+    .description("fits programmes to the people of a roster: every slot filled, dosed, with reasons")
+    .argument("<programme...>", "programme files; with several, the roster says who has which")
+    .option("--reasons", "say why each movement was chosen")
+    .option("--out <folder>", "write plans as JSON and CSV")
+    .action((files: string[], options) => run(fit(files, options, io), options.json));
+  withPeople(stave.command("why"))
+    .description("why a slot holds what it holds for one person, and why not something else")
+    .argument("<programme>", "programme file")
+    .argument("<slot>", "key of the slot")
+    .option("--not <exercise>", "an exercise that might stand there instead")
+    .action((file: string, slot: string, options) => {
+      if (options.person === undefined)
+        throw new CommanderError(2, "stave.person", "error: name one person with --person <id>");
+      return run(why(file, slot, options, io), options.json);
+    });
+  withPeople(stave.command("schedule"))
+    .description("puts sessions on real days: windows, order, recovery")
+    .argument("<programme...>", "programme files")
+    .option("--weeks <number>", "weeks to place", whole(1, 52), 4)
+    .action((files: string[], options) => run(schedule(files, options, io), options.json));
+  withPeople(stave.command("sheet"))
+    .description("prints a sheet per person to be filled by pencil, as PDF; needs a screening outcome that stands")
+    .argument("<programme...>", "programme files")
+    .requiredOption("--out <folder>", "where to write")
+    .option("--paper <size>", "a4 or letter", "a4")
+    .action((files: string[], options) => run(sheet(files, options, io), options.json));
+  withPeople(stave.command("calendar"))
+    .description("writes a calendar file per person; an earlier file in the folder is taken on")
+    .argument("<programme...>", "programme files")
+    .requiredOption("--out <folder>", "where to write")
+    .option("--weeks <number>", "weeks to place", whole(1, 52), 4)
+    .action((files: string[], options) => run(calendar(files, options, io), options.json));
+  stave
+    .command("exercises")
+    .description("lists exercises, or tells one whole")
+    .argument("[word]", "part of a name")
+    .option("--pattern <pattern>", "only this movement pattern")
+    .option("--json", "one JSON document instead of words")
+    .action((word: string | undefined, options) => run(exercises(word, options), options.json));
+  stave
+    .command("demo")
+    .description("runs the whole job on the made-up Ropewalk Room: checks, fits, dates, prints")
+    .option("--out <folder>", "where to write", "out")
+    .option("--json", "one JSON document instead of words")
+    .action((options) => run(demo(options, io), options.json));
+  return stave;
+}
+
+/** Runs one command line; everything that can go wrong with input comes back as an exit status. */
+export async function main(args: readonly string[], io: Io): Promise<Exit> {
+  let exit: Exit = 0;
+  try {
+    await program(io, (status) => {
+      exit = status;
+    }).parseAsync(args, { from: "user" });
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error;
+    if (error.code === "stave.person") io.err(`${error.message}\n`);
+    return error.exitCode === 0 ? 0 : 2;
+  }
+  return exit;
+}
