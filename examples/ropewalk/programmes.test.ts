@@ -1,0 +1,174 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { CHECKS, checkProgramme } from "../../core/src/checks/index.ts";
+import { CATALOGUE } from "../../core/src/exercises/index.ts";
+import { askedWeek, lanesTrained, phaseWeekSets, sessionSeconds } from "../../core/src/measures/index.ts";
+import { doseInWeek, LANES, MUSCLES, type Programme, readProgramme, slotsOf } from "../../core/src/model/index.ts";
+import { percentFor, repsAt, weeklyBand } from "../../core/src/tables/index.ts";
+import { inLb, kg } from "../../core/src/units.ts";
+
+const text = (name: string) => readFileSync(new URL(name, import.meta.url), "utf8");
+const harbour = read(text("harbour-steps.yaml"));
+const slipway = read(text("slipway-strength.yaml"));
+
+function read(file: string): Programme {
+  const result = readProgramme(file, "programme.yaml");
+  if (!result.ok) throw new Error(JSON.stringify(result.problems, null, 1));
+  return result.value.programme;
+}
+
+/** What is found that stops or warns: check, and where. */
+function serious(programme: Programme): readonly (readonly [severity: string, check: string, at: string])[] {
+  return checkProgramme({ programme, catalogue: CATALOGUE })
+    .findings.filter(({ severity }) => severity !== "note")
+    .map(({ severity, check, at }) => [severity, check, at.join(".")]);
+}
+
+function upperMinutes(programme: Programme): readonly number[] {
+  return programme.phases.flatMap((phase) =>
+    Array.from({ length: phase.weeks }, (_, i) => askedWeek(phase, i + 1)).flatMap((week) =>
+      week.map((session) => sessionSeconds(session, (id) => CATALOGUE.exercises.get(id)).high / 60),
+    ),
+  );
+}
+
+const sessionsOf = (programme: Programme) => programme.phases.flatMap((phase) => phase.sessions);
+
+test("both programmes come out of every check with nothing that stops or warns, and with nothing silenced", () => {
+  for (const programme of [harbour, slipway]) {
+    expect(serious(programme)).toEqual([]);
+    expect(checkProgramme({ programme, catalogue: CATALOGUE })).toMatchObject({ silenced: [], unused: [] });
+  }
+});
+
+test("no session takes longer than its minutes by the upper estimate, in any week", () => {
+  expect(new Set(sessionsOf(harbour).map(({ minutes }) => minutes))).toEqual(new Set([45]));
+  expect(new Set(sessionsOf(slipway).map(({ minutes }) => minutes))).toEqual(new Set([75]));
+  expect(upperMinutes(harbour)).toHaveLength(24);
+  expect(Math.max(...upperMinutes(harbour))).toBeLessThanOrEqual(45);
+  expect(upperMinutes(slipway)).toHaveLength(20);
+  expect(Math.max(...upperMinutes(slipway))).toBeLessThanOrEqual(75);
+});
+
+test("Harbour steps trains every lane every week; squat, hinge, one leg, push, pull and trunk at least twice", () => {
+  for (const phase of harbour.phases) {
+    expect(phase).toMatchObject({ weeks: 4, light: [4] });
+    expect(phase.sessions).toHaveLength(3);
+    const trained = lanesTrained(askedWeek(phase, 1), CATALOGUE);
+    for (const lane of LANES) expect(trained[lane].sessions, `${phase.key}, ${lane}`).toBeGreaterThanOrEqual(2);
+    const patterns = phase.sessions.flatMap((session) => session.work.flatMap(slotsOf)).map(({ pattern }) => pattern);
+    expect(patterns).toContain("carry");
+  }
+});
+
+test("Harbour steps keeps to the novice's band, and where it does not, the file gives a band of its own", () => {
+  const own = harbour.weekly?.sets ?? {};
+  for (const [index, phase] of harbour.phases.entries()) {
+    for (const week of [1, 2, 3]) {
+      const { quarters } = phaseWeekSets(harbour, index, week, CATALOGUE);
+      for (const muscle of MUSCLES) {
+        const { from, to } = own[muscle] ?? weeklyBand("novice", muscle);
+        const sets = (quarters[muscle] ?? 0) / 4;
+        expect(sets, `${phase.key} week ${week}, ${muscle}`).toBeGreaterThanOrEqual(from);
+        expect(sets, `${phase.key} week ${week}, ${muscle}`).toBeLessThanOrEqual(to);
+      }
+    }
+  }
+  const least = Object.entries(own).filter(([, span]) => span.from < 4);
+  expect(least.map(([muscle]) => muscle)).toEqual([
+    "side shoulder",
+    "rear shoulder",
+    "rotator cuff",
+    "upper traps",
+    "low back",
+    "side hip",
+    "inner thigh",
+  ]);
+});
+
+test("each beginner's session has an easy warm-up with something else to do, one pair, and six to eight easy minutes", () => {
+  for (const session of sessionsOf(harbour)) {
+    const [first] = session.warmup ?? [];
+    expect(first !== undefined && "do" in first && (first.or?.length ?? 0) > 0, session.title).toBe(true);
+    expect(session.work.filter((block) => "pair" in block)).toHaveLength(1);
+    const [easy] = session.conditioning ?? [];
+    expect(easy).toMatchObject({ effort: "easy" });
+    const amount = easy!.dose.sets[0]!.amount;
+    expect(amount.kind === "time" && amount.span.from >= 360 && amount.span.to <= 480).toBe(true);
+  }
+});
+
+test("beginners leave three or four repetitions while they learn, and never fewer than two", () => {
+  const reserves = (week: number, phase: number) =>
+    harbour.phases[phase]!.sessions.flatMap((session) => session.work.flatMap(slotsOf)).flatMap((slot) =>
+      doseInWeek(slot, week).sets.flatMap(({ reserve }) => (reserve === undefined ? [] : [reserve.from])),
+    );
+  expect(Math.min(...reserves(1, 0))).toBe(3);
+  expect(Math.max(...reserves(1, 0))).toBe(4);
+  expect(Math.min(...reserves(3, 1))).toBe(2);
+});
+
+test("every share in the strength block leaves what it says by the book's table", () => {
+  const shared = sessionsOf(slipway)
+    .flatMap((session) => session.work.flatMap(slotsOf))
+    .flatMap((slot) => [1, 2, 3, 4, 5].flatMap((week) => doseInWeek(slot, week).sets))
+    .filter((set) => set.percent !== undefined);
+  expect(shared).toHaveLength(98);
+  for (const { amount, percent, reserve } of shared) {
+    const reps = amount.kind === "reps" ? amount.span.to : Number.NaN;
+    expect(reps + reserve!.from, `${reps} at ${percent} %`).toBeLessThanOrEqual(repsAt(percent!) ?? Number.NaN);
+    expect(reserve!.from).toBeGreaterThanOrEqual(2);
+  }
+});
+
+test("the heavy deadlift: one heavier set first, three minutes between, up to week 4 and down in week 5", () => {
+  const [heavy] = sessionsOf(slipway)[0]!.work.flatMap(slotsOf);
+  const weeks = [1, 2, 3, 4, 5].map((week) => doseInWeek(heavy!, week));
+  expect(weeks.map((dose) => dose.sets.map(({ percent }) => percent))).toEqual([
+    [80, 75, 75, 75],
+    [83, 77, 77, 77],
+    [87, 80, 80, 80],
+    [90, 83, 83],
+    [70, 70, 70, 70],
+  ]);
+  expect(weeks.map(({ restS }) => restS)).toEqual([180, 180, 180, 240, 120]);
+  expect(sessionsOf(slipway)[0]!.warmup).toContainEqual({ ramp: "deadlift-heavy", sets: 4 });
+});
+
+test("180 kg is seven per cent over what his last set says: one block on the way", () => {
+  const wanted = inLb(kg(180));
+  const now = (315 * 100) / percentFor(4 + 2)!;
+  expect(Math.round(wanted)).toBe(397);
+  expect(Math.round(now)).toBe(371);
+  expect(wanted / now).toBeCloseTo(1.07, 2);
+});
+
+test("the bad twin has one fault for each check, where its lessons say", () => {
+  const found = serious(read(text("bad-twin.yaml")));
+  expect(found).toEqual([
+    ["warn", "week/pattern-never-trained", "phases.0"],
+    ["warn", "week/sets-outside-band", "phases.0"],
+    ["stop", "slot/unknown-exercise", "phases.0.sessions.0.work.0.first"],
+    ["warn", "dose/one-sided-without-side", "phases.0.sessions.0.work.2.dose"],
+    ["stop", "session/over-its-minutes", "phases.0.sessions.1.minutes"],
+    ["warn", "dose/reps-unlikely-at-share", "phases.0.sessions.1.work.1.dose"],
+  ]);
+  expect(new Set(found.map(([, check]) => check))).toEqual(new Set(CHECKS.map(({ id }) => id)));
+  for (const [, check] of found) expect(text("bad-twin.yaml")).toMatch(new RegExp(`# Lesson \\d, ${check}:`));
+});
+
+test("with its six faults mended the twin is clean", () => {
+  const mended = text("bad-twin.yaml")
+    .replace("goblet-sqaut\n", "goblet-squat\n")
+    .replace("dose: 2 × 8, rest 60 s, 3 in reserve", "dose: 2 × 8 each side, rest 60 s, 3 in reserve")
+    .replace("minutes: 30", "minutes: 45")
+    .replace("3 × 12 @80 %, rest 2 min", "3 × 8 @75 %, rest 2 min")
+    .replace(/ {10}- slot: press\n {12}pattern: horizontal push\n {12}first: incline-press-30\n.*\n/, PLANK);
+  expect(serious(read(mended))).toEqual([]);
+});
+
+const PLANK = `          - slot: plank
+            pattern: anti-extension
+            first: bench-plank
+            dose: 4 × 20–30 s, rest 45 s
+`;
