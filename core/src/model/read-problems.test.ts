@@ -8,8 +8,10 @@ const FILES = [
   "person-health",
   "place-read",
   "roster-read",
+  "roster-rules",
   "schema-faults",
   "window-text",
+  "yaml-syntax",
   "yaml-text",
   "yaml-tree",
 ];

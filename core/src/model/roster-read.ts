@@ -1,5 +1,4 @@
 import { z } from "zod";
-import { ageOn, type Day, printDay } from "../day.ts";
 import { inKg, massOf } from "../units.ts";
 import type { Catalogue, Ladder } from "./exercise.ts";
 import {
@@ -23,6 +22,7 @@ import type { Cycle, Person, Window } from "./person.ts";
 import { cautionPiece, limitPiece, screeningPiece } from "./person-health.ts";
 import type { Place } from "./place.ts";
 import { STATUSES } from "./programme.ts";
+import { tellBeforeBirth, tellHours } from "./roster-rules.ts";
 import { STRESS_TAGS } from "./stress.ts";
 import { type Hours, readHours, readRotaHours } from "./window-text.ts";
 import { readYaml, type YamlDocument } from "./yaml-text.ts";
@@ -216,59 +216,3 @@ function pinPiece(exercise: ExercisePiece) {
 const awayPiece = z
   .strictObject({ from: dayPiece, to: dayPiece })
   .superRefine((said, ctx) => tellReversed(ctx, ["to"], said?.from, said?.to), ALWAYS);
-
-/** The parts of a person that are looked at together; any of them may have failed already. */
-interface Half {
-  readonly windows?: unknown;
-  readonly cycle?: unknown;
-  readonly days?: unknown;
-  readonly born?: unknown;
-  readonly mass?: unknown;
-  readonly lifts?: unknown;
-  readonly limits?: unknown;
-  readonly cautions?: unknown;
-  readonly screening?: unknown;
-}
-
-function tellHours(said: Half, ctx: z.core.$RefinementCtx): void {
-  const { windows, cycle, days } = said;
-  const none = windows === undefined || (Array.isArray(windows) && windows.length === 0);
-  if (none && cycle === undefined) {
-    tell(ctx, ["windows"], { code: "person/no-day", found: "", allowed: "mon 17:00–18:30" });
-  }
-  if (!none && cycle !== undefined)
-    tell(ctx, ["cycle"], { code: "person/windows-and-cycle", allowed: "windows, cycle" });
-  if (!Array.isArray(windows)) return;
-  const any = windows.flatMap((hours: Partial<Hours<string>>, at) =>
-    hours?.any === undefined ? [] : [{ at, any: hours.any }],
-  );
-  if (any[1]) tell(ctx, ["windows", any[1].at], { code: "person/any-twice" });
-  if (any[0] && typeof days === "number" && days !== any[0].any) {
-    tell(ctx, ["days"], { code: "person/any-and-days", found: String(days), allowed: String(any[0].any) });
-  }
-}
-
-function tellBeforeBirth(said: Half, ctx: z.core.$RefinementCtx): void {
-  const { born } = said;
-  if (typeof born !== "number") return;
-  const dated = (value: unknown, key: string) => (value as Record<string, unknown> | null | undefined)?.[key];
-  const list = (value: unknown, name: string, key: string) =>
-    Array.isArray(value) ? value.map((entry, i) => [[name, i, key], dated(entry, key)] as const) : [];
-  const all = [
-    [["mass", "on"], dated(said.mass, "on")] as const,
-    [["screening", "on"], dated(said.screening, "on")] as const,
-    ...list(said.lifts, "lifts", "on"),
-    ...list(said.limits, "limits", "from"),
-    ...list(said.cautions, "cautions", "from"),
-  ];
-  for (const [path, on] of all) {
-    if (typeof on === "number" && on < born) {
-      const allowed = `≥ ${printDay(born as Day)}`;
-      tell(ctx, path, { code: "person/before-birth", found: printDay(on as Day), allowed });
-    }
-  }
-  const asked = dated(said.screening, "on");
-  if (typeof asked !== "number" || asked < born) return;
-  const age = ageOn(born as Day, asked as Day);
-  if (!(age >= 5 && age <= 110)) tell(ctx, ["born"], { code: "person/age", found: String(age), allowed: "5–110" });
-}

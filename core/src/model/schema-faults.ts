@@ -3,7 +3,8 @@ import type { Path } from "./finding.ts";
 import { listNames, nearNames } from "./near.ts";
 import { offsetInScalar } from "./scalar-offset.ts";
 import { boundsOf, formsWithout, keySchemasOf, namesOf, optionOf, schemasAt } from "./schema-walk.ts";
-import type { Branch, Fault } from "./yaml-tree.ts";
+import type { Fault } from "./yaml-syntax.ts";
+import type { Branch } from "./yaml-tree.ts";
 
 type Issue = z.core.$ZodIssue;
 type Schema = z.core.$ZodType;

@@ -65,19 +65,19 @@ export function namesOf(schemas: readonly Schema[]): readonly string[] {
  * boundsOf([z.number().min(8).max(12)]) //=> "8–12"
  */
 export function boundsOf(schemas: readonly Schema[]): string {
-  let least: number | undefined;
-  let most: number | undefined;
+  let least: { value: number; sign: "≥" | ">" } | undefined;
+  let most: { value: number; sign: "≤" | "<" } | undefined;
   for (const schema of schemas) {
     for (const check of (schema as z.core.$ZodTypes)._zod.def.checks ?? []) {
       const def = (check as z.core.$ZodChecks)._zod.def;
-      if (def.check === "greater_than") least = Number(def.value);
-      else if (def.check === "less_than") most = Number(def.value);
-      else if (def.check === "min_length") least = def.minimum;
-      else if (def.check === "max_length") most = def.maximum;
+      if (def.check === "greater_than") least = { value: Number(def.value), sign: def.inclusive ? "≥" : ">" };
+      else if (def.check === "less_than") most = { value: Number(def.value), sign: def.inclusive ? "≤" : "<" };
+      else if (def.check === "min_length") least = { value: def.minimum, sign: "≥" };
+      else if (def.check === "max_length") most = { value: def.maximum, sign: "≤" };
     }
   }
-  if (least !== undefined && most !== undefined) return `${least}–${most}`;
-  return least !== undefined ? `≥ ${least}` : most !== undefined ? `≤ ${most}` : "";
+  if (least?.sign === "≥" && most?.sign === "≤") return `${least.value}–${most.value}`;
+  return [least, most].flatMap((end) => (end ? [`${end.sign} ${end.value}`] : [])).join(", ");
 }
 
 function unwrapped(schema: Schema): Schema {

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { expect, test } from "vitest";
 import { z } from "zod";
 import type { Problem } from "./finding.ts";
@@ -202,4 +203,63 @@ test("many names cost time in proportion, and only the first thousand problems a
   const all = problems(text);
   expect(all).toHaveLength(1001);
   expect(all.at(-1)).toMatchObject({ code: "yaml/more-problems", found: "19000" });
+});
+
+test("no text whatever makes it fall, and every place lies inside the text", () => {
+  const piece = fc.constantFrom(
+    "a",
+    "b: ",
+    ": ",
+    "- ",
+    "-",
+    "\n",
+    "  ",
+    "\t",
+    "[",
+    "]",
+    "{",
+    "}",
+    ",",
+    "'",
+    '"',
+    "\\",
+    "|\n",
+    ">-\n",
+    "&a ",
+    "*a",
+    "!!str ",
+    "!x ",
+    "? ",
+    "# c",
+    "---\n",
+    "...\n",
+    "%YAML 1.1\n",
+    "<<: ",
+    "012",
+    "1e9",
+    ".nan",
+    "é",
+    "😀",
+    "\uD800",
+    "\r\n",
+    "title",
+    "work",
+    "slot",
+    "__proto__",
+  );
+  const texts = fc.oneof(
+    fc.array(piece, { maxLength: 40 }).map((pieces) => pieces.join("")),
+    fc.string(),
+  );
+  fc.assert(
+    fc.property(texts, (text) => {
+      const read = readYaml(text, "a.yaml", Schema);
+      const lines = text.split("\n");
+      expect(read.ok || read.problems.length > 0).toBe(true);
+      for (const { line: at, column } of read.problems) {
+        expect(at >= 1 && at <= lines.length && column >= 1 && column <= lines[at - 1]!.length + 1).toBe(true);
+      }
+    }),
+    { numRuns: 2000 },
+  );
 });

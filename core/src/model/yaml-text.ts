@@ -1,7 +1,8 @@
 import type { z } from "zod";
 import type { Path, Problem, Read } from "./finding.ts";
 import { schemaFaults } from "./schema-faults.ts";
-import { type Branch, type Fault, growTree } from "./yaml-tree.ts";
+import type { Fault } from "./yaml-syntax.ts";
+import { type Branch, growTree } from "./yaml-tree.ts";
 
 /** Where things stand in the text. Lines and columns count from 1; a column is one UTF-16 unit, as editors count. */
 export interface Positions {
