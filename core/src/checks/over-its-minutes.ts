@@ -1,5 +1,5 @@
 import type { SessionSeconds } from "../measures/index.ts";
-import { type Session, slotsOf } from "../model/index.ts";
+import { type Path, type Session, slotsOf } from "../model/index.ts";
 import {
   changesTo,
   inPairs,
@@ -99,14 +99,15 @@ function cutsOf(input: CheckInput, phaseIndex: number, session: Session, limitS:
   return [...distinct.filter((cure) => !cure.partly), ...distinct.filter((cure) => cure.partly)];
 }
 
+/** The longest session that a programme's file takes, in minutes. */
+const LONGEST_SESSION = 240;
+
 /** The session given the time it takes, in whole fives of minutes. */
-function givenMore(phaseIndex: number, sessionIndex: number, session: Session, highS: number): Cure {
+function givenMore(session: Session, minutesAt: Path, highS: number): readonly Cure[] {
   const minutes = Math.ceil(highS / 300) * 5;
-  return {
-    id: "longer-session",
-    data: { from: session.minutes, to: minutes },
-    changes: [{ op: "set", at: [...sessionPath(phaseIndex, sessionIndex), "minutes"], value: minutes }],
-  };
+  if (minutes > LONGEST_SESSION) return [];
+  const data = { from: session.minutes, to: minutes };
+  return [{ id: "longer-session", data, changes: [{ op: "set", at: minutesAt, value: minutes }] }];
 }
 
 /**
@@ -150,7 +151,7 @@ export const overItsMinutes: Check<"session/over-its-minutes", Data> = {
             },
             cures: () => [
               ...cutsOf(input, p, session, limitS),
-              ...(of === "session" ? [givenMore(p, s, session, high)] : []),
+              ...(of === "session" ? givenMore(session, at, high) : []),
             ],
           });
         } else if (unknown.length > 0) {

@@ -16,7 +16,7 @@ const squat = madeUpExercise({ id: "squat", name: "Squat", secondsPerRep: 4 });
 const catalogue = madeUpCatalogue([squat]);
 const programme = madeUpProgramme([
   madeUpSession("a", 30, [madeUpSlot("squat", "squat", sets(3, reps(8)))]),
-  madeUpSession("b", 30, [madeUpSlot("squat", "squat", sets(1, reps(8)), { slot: "one-b-squat" })]),
+  madeUpSession("b", 30, [madeUpSlot("squat", "squat", sets(1, reps(8)), { slot: "squat-2" })]),
 ]);
 
 function slotsFor(exercise: typeof squat): readonly Slot[] {
@@ -39,7 +39,18 @@ test("the session with most time to spare first, two sets before one, all one gr
 });
 
 test("a key that is taken gets a number", () => {
-  expect(slotsFor(squat)[0]?.slot).toBe("one-b-squat-2");
+  expect(slotsFor(squat)[0]?.slot).toBe("squat-3");
+});
+
+test("a long id is cut to what a file takes", () => {
+  const id = "standing-one-arm-very-long-named-overhead-press";
+  expect(slotsFor({ ...squat, id })[0]?.slot).toBe("standing-one-arm-very-long-named-ove");
+});
+
+test("a session that is full gets no more", () => {
+  const full = Array.from({ length: 20 }, (_, n) => madeUpSlot("squat", "squat", sets(1, reps(8)), { slot: `s-${n}` }));
+  const input = { programme: madeUpProgramme([madeUpSession("a", 30, full)]), catalogue };
+  expect(newSlotCures(input, 0, [squat])).toEqual([]);
 });
 
 test("the dose suits what the exercise is counted in", () => {

@@ -1,10 +1,23 @@
 import { askedSession, sessionSeconds } from "../../measures/index.ts";
-import type { Dose, Exercise, Phase, Place, Programme, SetDose, Slot, WayUp } from "../../model/index.ts";
+import {
+  type Dose,
+  type Exercise,
+  type Phase,
+  type Place,
+  type Programme,
+  type SetDose,
+  type Slot,
+  slotsOf,
+  type WayUp,
+} from "../../model/index.ts";
 import type { CheckInput, Cure } from "../run/check.ts";
 import { sessionPath, slotPlaces } from "../run/walk.ts";
 
 /** What a new slot asks for: a dose to learn with. Practice, no source. */
 const LEARNING = { reps: { from: 8, to: 12 }, metres: 20, seconds: 300, contacts: 5, holdS: 20, restS: 60 } as const;
+/** What a programme's file takes. */
+const LONGEST_KEY = 40;
+const MOST_SLOTS = 20;
 const LEARNING_RESERVE = { from: 2, to: 3 } as const;
 
 function learningSet(exercise: Exercise): SetDose {
@@ -41,8 +54,10 @@ function learningDose(exercise: Exercise, sets: number): Dose {
   return count > 1 ? { ...dose, restS: LEARNING.restS } : dose;
 }
 
-function freeKey(programme: Programme, wanted: string): string {
+/** A key that no slot has: the exercise's own id, cut to what a file takes, with a number where it is taken. */
+function freeKey(programme: Programme, exercise: Exercise): string {
   const taken = new Set(slotPlaces(programme).map(({ slot }) => slot.slot));
+  const wanted = exercise.id.slice(0, LONGEST_KEY - "-999".length).replace(/-$/, "");
   let key = wanted;
   for (let n = 2; taken.has(key); n++) key = `${wanted}-${n}`;
   return key;
@@ -71,24 +86,23 @@ export function newSlotCures(input: CheckInput, phaseIndex: number, exercises: r
   const phase = input.programme.phases[phaseIndex]!;
   const order = sessionsBySpareTime(input, phase);
   return exercises.flatMap((exercise) =>
-    [2, 1].flatMap((sets) =>
-      order.map((s): Cure => {
+    [2, 1].flatMap((count) =>
+      order.flatMap((s): readonly Cure[] => {
         const session = phase.sessions[s]!;
+        if (session.work.flatMap(slotsOf).length >= MOST_SLOTS) return [];
         const slot: Slot = {
-          slot: freeKey(input.programme, `${phase.key}-${session.key}-${exercise.id}`),
+          slot: freeKey(input.programme, exercise),
           pattern: exercise.pattern,
           first: exercise.id,
           down: 1,
           up: 2,
-          dose: learningDose(exercise, sets),
+          dose: learningDose(exercise, count),
           way: WAYS[exercise.amounts],
         };
-        return {
-          id: "add-slot",
-          group: "add-slot",
-          data: { exercise: exercise.id, name: exercise.name, session: session.title, sets: slot.dose.sets.length },
-          changes: [{ op: "insert", at: [...sessionPath(phaseIndex, s), "work", session.work.length], value: slot }],
-        };
+        const at = [...sessionPath(phaseIndex, s), "work", session.work.length];
+        const sets = slot.dose.sets.length;
+        const data = { exercise: exercise.id, name: exercise.name, session: session.title, sets };
+        return [{ id: "add-slot", group: "add-slot", data, changes: [{ op: "insert", at, value: slot }] }];
       }),
     ),
   );

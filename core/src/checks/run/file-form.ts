@@ -1,19 +1,38 @@
-import { type Block, type Dose, type Edit, type Json, type Path, printDose, type Slot } from "../../model/index.ts";
+import {
+  type Block,
+  DOWN_UNSAID,
+  type Dose,
+  type Edit,
+  type Json,
+  printDose,
+  type Slot,
+  UP_UNSAID,
+  wayUnsaid,
+} from "../../model/index.ts";
 import type { Change } from "./change.ts";
 
-function slotJson(slot: Slot): Json {
-  const { dose, changes, ...same } = slot;
+type Written = { readonly [name: string]: Json };
+
+/** What a file need not say is left out, as a coach would. */
+function slotJson({ slot, pattern, muscles, first, down, up, dose, changes, way, note }: Slot): Json {
   return {
-    ...(same as { readonly [name: string]: Json }),
+    slot,
+    pattern,
+    ...(muscles === undefined ? {} : { muscles }),
+    first,
+    ...(down === DOWN_UNSAID ? {} : { down }),
+    ...(up === UP_UNSAID ? {} : { up }),
     dose: printDose(dose),
     ...(changes === undefined
       ? {}
-      : { changes: changes.map((change) => ({ week: change.week, dose: printDose(change.dose) })) }),
+      : { changes: changes.map((each) => ({ week: each.week, dose: printDose(each.dose) })) }),
+    ...(way === wayUnsaid(dose) ? {} : { way }),
+    ...(note === undefined ? {} : { note }),
   };
 }
 
-function restJson(restS: number | undefined): { readonly [name: string]: Json } {
-  return restS === undefined ? {} : { rest: restS };
+function restJson(restS: number | undefined): Written {
+  return restS === undefined ? {} : { restS };
 }
 
 function blockJson(block: Block): Json {
@@ -27,13 +46,12 @@ function valueJson(value: Dose | Block | string | number): Json {
   return "sets" in value ? printDose(value) : blockJson(value);
 }
 
-/** The file names the rest of a pair or round by its own word. */
-function pathInFile(at: Path): Path {
-  return at.at(-1) === "restS" ? [...at.slice(0, -1), "rest"] : at;
-}
-
-/** @returns a change in the words of the programme's file */
+/**
+ * A change in the words of the programme's file: the same names and places, doses as text.
+ *
+ * @example editOf({ op: "set", at: ["phases", 0, …, "dose"], value: dose }).value //=> "3 × 8, rest 90 s"
+ */
 export function editOf(change: Change): Edit {
-  const at = pathInFile(change.at);
+  const { at } = change;
   return change.op === "remove" ? { op: "remove", at } : { op: change.op, at, value: valueJson(change.value) };
 }

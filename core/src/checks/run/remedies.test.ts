@@ -1,0 +1,187 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { CATALOGUE } from "../../exercises/index.ts";
+import { editProgramme, type Finding, type Programme, readProgramme, type Severity } from "../../model/index.ts";
+import { checkProgramme } from "../index.ts";
+import { identityOf } from "./identity.ts";
+
+const HEAD = `# A coach's own remark
+stave: 1
+id: fixture
+title: Fixture
+version: 1
+goal: general
+`;
+
+/** Programmes that each have something wrong; between them every check finds something. */
+const FIXTURES: Readonly<Record<string, string>> = {
+  "a name slipped, a side left out, no pull and no trunk work": `${HEAD}status: novice
+units: kg
+phases:
+  - key: base
+    title: Base
+    weeks: 4
+    light: [4]
+    sessions:
+      - key: a
+        title: Day A
+        minutes: 60
+        work:
+          - { slot: a-squat, pattern: squat, first: goblet-sqaut, dose: "3 × 8–10, rest 90 s, 2 in reserve" }
+          # stays with its slot
+          - slot: a-split
+            pattern: single leg
+            first: split-squat
+            dose: 2 × 8, rest 60 s
+            changes:
+              - { week: 3, dose: "3 × 8, rest 60 s" }
+          - { slot: a-push, pattern: horizontal push, first: floor-push-up, dose: "3 × 8–12, rest 60 s" }
+          - { slot: a-hinge, pattern: hinge, first: kettlebell-deadlift, dose: "3 × 10, rest 60 s" }
+`,
+  "too long, in long rests": `${HEAD}status: intermediate
+units: kg
+weekly:
+  sets: { chest: 2–20, lats: 2–20, front thigh: 2–20, buttocks: 2–20, back thigh: 0–20, mid back: 2–20 }
+phases:
+  - key: base
+    title: Base
+    weeks: 2
+    sessions:
+      - key: a
+        title: Day A
+        minutes: 45
+        warmup:
+          - { do: cycle-upright, dose: 1 × 8 min }
+          - { ramp: a-squat, sets: 2 }
+        work:
+          - { slot: a-squat, pattern: squat, first: barbell-back-squat, dose: "4 × 8, rest 120 s" }
+          - { slot: a-bench, pattern: horizontal push, first: dumbbell-bench-press, dose: "4 × 8, rest 120 s" }
+          - { slot: a-row, pattern: horizontal pull, first: one-arm-row, dose: "4 × 8 each side, rest 120 s" }
+          - pair:
+              - { slot: a-press, pattern: vertical push, first: dumbbell-press-seated, dose: 4 × 10 }
+              - { slot: a-pull, pattern: vertical pull, first: lat-pull-down, dose: 4 × 10 }
+            restS: 120
+          - { slot: a-plank, pattern: anti-extension, first: forearm-plank, dose: "4 × 30 s, rest 60 s" }
+`,
+  "shares that nobody can do so often": `${HEAD}status: advanced
+units: lb
+phases:
+  - key: peak
+    title: Peak
+    weeks: 3
+    sessions:
+      - key: a
+        title: Day A
+        minutes: 90
+        work:
+          - { slot: a-squat, pattern: squat, first: barbell-back-squat, dose: "5 × 5 @90 %, rest 180 s" }
+          - slot: a-bench
+            pattern: horizontal push
+            first: barbell-bench-press
+            dose: 1 × 3 @90 % + 3 × 12 @85 %, rest 120 s
+            changes: [{ week: 2, dose: "3 × 20 @90 %" }]
+          - { slot: a-curl, pattern: upper isolation, first: dumbbell-curl, dose: 3 × 10 each side }
+`,
+};
+
+const RANK: Readonly<Record<Severity, number>> = { stop: 2, warn: 1, note: 0 };
+
+function read(text: string): Programme {
+  const result = readProgramme(text, "fixture.yaml");
+  if (!result.ok) return expect.fail(`does not read: ${JSON.stringify(result.problems)}\n${text}`);
+  return result.value.programme;
+}
+
+function check(text: string): readonly Finding[] {
+  return checkProgramme({ programme: read(text), catalogue: CATALOGUE }).findings;
+}
+
+/** Applies each remedy of each finding to the text and holds what is promised of it. */
+function holdRemedies(text: string): number {
+  const before = check(text);
+  const rankBefore = new Map(before.map((finding) => [identityOf(finding), RANK[finding.severity]]));
+  let applied = 0;
+  for (const finding of before) {
+    for (const remedy of finding.remedies) {
+      const edited = editProgramme(text, remedy.edits);
+      if (!edited.ok) expect.fail(`${finding.check}: ${JSON.stringify([remedy, edited.problems])}`);
+      else {
+        applied++;
+        const after = check(edited.value);
+        const mine = after.find((each) => identityOf(each) === identityOf(finding));
+        const name = `${finding.check} ${remedy.id} ${JSON.stringify(remedy.data)}`;
+        const left = Number(remedy.data["overS"] ?? 0);
+        if (left > 0) expect(mine?.data["overS"], name).toBe(left);
+        else expect(mine, name).toBeUndefined();
+        const come = after.filter((each) => {
+          if (each === mine || RANK[each.severity] < RANK[finding.severity]) return false;
+          return RANK[each.severity] > (rankBefore.get(identityOf(each)) ?? -1);
+        });
+        expect(
+          come.map((each) => [each.check, each.data]),
+          name,
+        ).toEqual([]);
+      }
+    }
+  }
+  return applied;
+}
+
+describe("every remedy, applied to the text, leaves a programme that reads, lacks the finding and has none as serious", () => {
+  for (const [name, text] of Object.entries(FIXTURES)) {
+    test(name, () => expect(holdRemedies(text)).toBeGreaterThan(0));
+  }
+
+  test("in programmes of any exercises and doses", () => {
+    const ids = [...CATALOGUE.exercises.values()].filter(({ amounts }) => amounts === "reps");
+    const slot = fc.record({
+      exercise: fc.constantFrom(...ids),
+      sets: fc.integer({ min: 1, max: 6 }),
+      reps: fc.integer({ min: 1, max: 15 }),
+      restS: fc.constantFrom(undefined, 60, 120, 240),
+      percent: fc.constantFrom(undefined, undefined, 70, 85, 95),
+      sides: fc.boolean(),
+      slip: fc.integer({ min: 0, max: 9 }),
+    });
+    const programme = fc.record({
+      status: fc.constantFrom("novice", "intermediate", "advanced"),
+      minutes: fc.integer({ min: 3, max: 18 }),
+      slots: fc.array(slot, { minLength: 1, maxLength: 7 }),
+    });
+    let applied = 0;
+    fc.assert(
+      fc.property(programme, ({ status, minutes, slots }) => {
+        const lines = slots.map(({ exercise, sets, reps, restS, percent, sides, slip }, index) => {
+          const first = slip === 0 ? `${exercise.id.slice(0, -1)}` : exercise.id;
+          const rest = restS === undefined ? "" : `, rest ${restS} s`;
+          const share = percent === undefined ? "" : ` @${percent} %`;
+          const dose = `${sets} × ${reps}${sides ? " each side" : ""}${share}${rest}`;
+          return `          - { slot: s-${index}, pattern: ${exercise.pattern}, first: ${first.replace(/-$/, "")}, dose: "${dose}" }`;
+        });
+        const text = `${HEAD}status: ${status}\nunits: kg\nphases:\n  - key: one\n    title: One\n    weeks: 4\n    sessions:\n      - key: a\n        title: Day A\n        minutes: ${minutes * 5}\n        work:\n${lines.join("\n")}\n`;
+        applied += holdRemedies(text);
+      }),
+      { numRuns: 60, seed: 7 },
+    );
+    expect(applied).toBeGreaterThan(100);
+  });
+});
+
+test("the fixtures between them make every check speak, and every remedy that there is", () => {
+  const findings = Object.values(FIXTURES).flatMap(check);
+  expect([...new Set(findings.map((finding) => finding.check))].sort()).toEqual([
+    "dose/one-sided-without-side",
+    "dose/reps-unlikely-at-share",
+    "session/over-its-minutes",
+    "slot/unknown-exercise",
+    "week/pattern-never-trained",
+    "week/sets-outside-band",
+  ]);
+});
+
+test("comments and order survive a remedy", () => {
+  const text = FIXTURES["a name slipped, a side left out, no pull and no trunk work"]!;
+  const [slip] = check(text).filter((finding) => finding.check === "slot/unknown-exercise");
+  const edited = editProgramme(text, slip?.remedies[0]?.edits ?? []);
+  expect(edited.ok && edited.value).toBe(text.replace("goblet-sqaut", "goblet-squat"));
+});

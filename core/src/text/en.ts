@@ -1,0 +1,72 @@
+import { findings, whys } from "./en/findings.ts";
+import { listed, plural, printNumber, printSpan } from "./en/number.ts";
+import { problems } from "./en/problems.ts";
+import { calendarReasons } from "./en/reasons-calendar.ts";
+import { constraints, fitReasons, planReasons } from "./en/reasons-fit.ts";
+import { loadReasons } from "./en/reasons-loads.ts";
+import { offerReasons } from "./en/reasons-offer.ts";
+import { remedies } from "./en/remedies.ts";
+import { printDate, printDuration, printHours, printLoad, printMinutes, WEEKDAY_NAMES } from "./en/units.ts";
+import {
+  amounts,
+  goals,
+  lanes,
+  muscles,
+  outcomes,
+  patterns,
+  severities,
+  statements,
+  statuses,
+  tags,
+} from "./en/words.ts";
+
+/** Everything that is said in English. Another language is an object of the same shape. */
+export const en = {
+  findings,
+  whys,
+  remedies,
+  problems,
+  reasons: { ...offerReasons, ...loadReasons, ...calendarReasons, ...fitReasons, ...planReasons },
+  words: {
+    muscles,
+    patterns,
+    lanes,
+    severities,
+    statuses,
+    goals,
+    outcomes,
+    statements,
+    tags,
+    amounts,
+    constraints,
+    weekdays: WEEKDAY_NAMES,
+  },
+  print: {
+    number: printNumber,
+    span: printSpan,
+    plural,
+    listed,
+    load: printLoad,
+    minutes: printMinutes,
+    duration: printDuration,
+    hours: printHours,
+    date: printDate,
+  },
+  /** The frames that sentences are put into. */
+  frames: {
+    source: (cites: readonly string[]) => `${cites.length === 1 ? "Source" : "Sources"}: ${cites.join("; ")}.`,
+    silenced: (reason: string) => `Silenced: ${reason}`,
+    found: (value: string) => `Found: ${value}.`,
+    allowed: (value: string) => `Allowed: ${value}.`,
+    maybe: (value: string) => `Maybe: ${value}.`,
+    place: (file: string, line: number, column: number) => `${file}, line ${line}, column ${column}`,
+  },
+} as const;
+
+/** English widened to what any language has to give: the same names, other words. */
+type Widened<T> = T extends string
+  ? string
+  : T extends (...args: infer Args) => string
+    ? (...args: Args) => string
+    : { readonly [Name in keyof T]: Widened<T[Name]> };
+export type Messages = Widened<typeof en>;

@@ -1,0 +1,67 @@
+import type { CalendarCode } from "../../calendar/index.ts";
+import { type Data, numberIn, said, wordsIn } from "../facts.ts";
+import type { Names, Say } from "../names.ts";
+import { listed, plural, printNumber } from "./number.ts";
+import { printDate, printHours } from "./units.ts";
+import { muscles } from "./words.ts";
+
+function musclesOf(data: Data): string {
+  return listed(wordsIn(data, "muscles").map((muscle) => muscles[muscle as keyof typeof muscles] ?? muscle));
+}
+
+function between(data: Data): string {
+  return `from ${printDate(said(data, "from"))} to ${printDate(said(data, "to"))}`;
+}
+
+function other(data: Data, names: Names): string {
+  return data["with"] === null ? "the last session" : names.session(said(data, "with"));
+}
+
+function datesOf(data: Data, name: string): string {
+  return listed(wordsIn(data, name).map(printDate));
+}
+
+const WELCOME = ["gladly", "well", "if need be", "unwillingly", "only if it must be"] as const;
+
+/** Other days that could have been used: said, so that nobody thinks that there were none. */
+function others(data: Data): string {
+  const count = numberIn(data, "others");
+  return count > 0 ? `${plural(count, "other day", "other days")} could be used instead` : "there are no other days";
+}
+
+/** Why a session stands on its day, why it was dropped, why the slots of a week were dealt anew. */
+export const calendarReasons: Readonly<Record<CalendarCode, Say>> = {
+  "calendar/close": (data, names) =>
+    `${printHours(numberIn(data, "hours"))} after ${other(data, names)} on ${printDate(said(data, "day"))}, and ${printHours(numberIn(data, "wanted"))} are wanted: both load ${musclesOf(data)} hard.`,
+  "calendar/next-day": (data, names) =>
+    `The day after ${other(data, names)}, ${printHours(numberIn(data, "hours"))} on; no muscle is loaded hard by both.`,
+  "calendar/late": (data) => `${plural(numberIn(data, "days"), "day", "days")} after the end of its week.`,
+  "calendar/unwelcome-hour": (data) =>
+    `At an hour that this person takes ${WELCOME[numberIn(data, "cost")] ?? "unwillingly"}.`,
+  "calendar/only-day": () => "1 day of its week has a window that is long enough: this one.",
+  "calendar/in-a-row": (data) =>
+    `${plural(numberIn(data, "days"), "day", "days")} in a row ${between(data)}, ${said(data, "most")} at most; ${others(data)}.`,
+  "calendar/no-window": (data) => `0 windows ${between(data)}, so it has no day.`,
+  "calendar/windows-too-short": (data) =>
+    `${said(data, "need")} min are needed, and the longest window ${between(data)} has ${said(data, "longest")}, so it has no day.`,
+  "calendar/fewer-days": (data, names) => {
+    const sessions = wordsIn(data, "sessions");
+    const days = wordsIn(data, "days");
+    return `${plural(days.length, "day", "days")} (${datesOf(data, "days")}) for ${plural(sessions.length, "session", "sessions")}: ${listed(sessions.map((id) => names.session(id)))}. One has no day.`;
+  },
+  "calendar/rest-day": (data) =>
+    `${plural(numberIn(data, "most"), "day", "days")} in a row at most, so the day that is left stays free. Without this rule it would have a day.`,
+  "calendar/order": (data) => `It would fit on ${datesOf(data, "days")}, but not in the order of the sessions.`,
+  "calendar/days-as-they-are": (data) =>
+    `${plural(numberIn(data, "days"), "day", "days")} ${between(data)}, and ${others(data)}: so the slots are dealt anew and not the days.`,
+  "calendar/slot-moved": (data, names) =>
+    `${names.slot(said(data, "slot"))} goes from ${names.session(said(data, "from"))} to ${names.session(said(data, "to"))}: else ${musclesOf(data)} would be loaded hard again after ${printHours(numberIn(data, "hours"))}, and ${printHours(numberIn(data, "wanted"))} are wanted.`,
+  "calendar/slot-moved-along": (data, names) =>
+    `${names.slot(said(data, "slot"))} goes from ${names.session(said(data, "from"))} to ${names.session(said(data, "to"))}, to make room or to keep the minutes.`,
+  "calendar/slot-kept": (data, names) =>
+    `${names.slot(said(data, "slot"))} stays in ${names.session(said(data, "session"))}.`,
+  "calendar/still-close": (data, names) =>
+    `${printHours(numberIn(data, "hours"))} between ${names.session(said(data, "earlier"))} and ${names.session(said(data, "later"))}, and ${printHours(numberIn(data, "wanted"))} are wanted: both load ${musclesOf(data)} hard, and no other deal of the slots avoids it.`,
+  "calendar/over-minutes": (data, names) =>
+    `${printNumber(numberIn(data, "minutes"))} min for ${names.session(said(data, "session"))}, which has ${said(data, "limit")}: no deal that keeps the days apart is shorter.`,
+};

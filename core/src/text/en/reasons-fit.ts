@@ -1,0 +1,81 @@
+import type { FitCode } from "../../fit/index.ts";
+import type { PlanCode } from "../../revise/index.ts";
+import { type Data, dataListIn, numberIn, said, wordsIn } from "../facts.ts";
+import type { Names, Say } from "../names.ts";
+import { listed, plural } from "./number.ts";
+import { patterns, tags } from "./words.ts";
+
+/** The reasons that stand inside another one, each as a clause. */
+function inner(data: Data, say: Parameters<Say>[2]): string {
+  return dataListIn(data, "why")
+    .map((reason) => say({ code: said(reason, "code"), data: (reason["data"] ?? {}) as Data }))
+    .join(" ");
+}
+
+function exercise(data: Data, names: Names, name = "exercise"): string {
+  return names.exercise(said(data, name));
+}
+
+function tagNames(data: Data): string {
+  return listed(wordsIn(data, "tags").map((tag) => tags[tag as keyof typeof tags] ?? tag));
+}
+
+/** Why a slot was given what it was given, or stays open. */
+export const fitReasons: Readonly<Record<FitCode, Say>> = {
+  "fit/first-choice": () => "The coach's first choice.",
+  "fit/instead": (data, names, say) => `Instead of ${exercise(data, names, "first")}. ${inner(data, say)}`,
+  "fit/right-rung": (data, names) => {
+    const steps = numberIn(data, "steps");
+    const where =
+      steps === 0 ? "level with" : `${plural(Math.abs(steps), "step", "steps")} ${steps < 0 ? "below" : "above"}`;
+    return `This person's place on the ladder: ${where} ${exercise(data, names, "first")}.`;
+  },
+  "fit/more-points": (data, names) => `More points for the whole phase than with ${exercise(data, names, "first")}.`,
+  "fit/pinned": () => "Pinned by the coach for this person.",
+  "fit/pin-beaten": (data, names, say) => `The pin on ${exercise(data, names)} gives way. ${inner(data, say)}`,
+  "fit/unknown-exercise": (data) => `${said(data, "exercise")} is not in the catalogue.`,
+  "fit/watch": (data) => `At the limit for ${tagNames(data)}: watch, and ask afterwards.`,
+  "fit/liked": () => "This person likes it.",
+  "fit/disliked": () => "This person does not like it; nothing else has as many points.",
+  "fit/sets-changed": (data) => {
+    const [asked, sets] = [numberIn(data, "asked"), numberIn(data, "sets")];
+    const why =
+      sets < asked
+        ? "so that the session keeps its minutes or the week its bands"
+        : "so that the week reaches its bands";
+    return `${plural(sets, "set", "sets")} where the programme has ${asked}, ${why}.`;
+  },
+  "fit/no-room": (data, names) =>
+    `Left open: no room in the session's minutes, or its forms stand in another slot of it. ${exercise(data, names, "could")} would come first.`,
+  "fit/nothing-fits": (data) =>
+    `Left open: of ${plural(numberIn(data, "tried"), "form", "forms")} for ${patterns[said(data, "pattern") as keyof typeof patterns] ?? said(data, "pattern")} none may be offered here.`,
+  "fit/set-aside": (data, names, say) => `${exercise(data, names)} is set aside. ${inner(data, say)}`,
+};
+
+/** What a plan says about itself. */
+export const planReasons: Readonly<Record<PlanCode, Say>> = {
+  "plan/long-sets-instead": (data) =>
+    `Sets of 15–30 close to the limit, lowered slowly, instead of ${said(data, "from")}–${said(data, "to")}: they build muscle, but maximal strength is not kept with this equipment. One heavier weight would change that.`,
+  "plan/no-day": (data) =>
+    `0 days a week leave a window of ${said(data, "minutes")} min or of the shortest session. The plan shows one session a week; no date can be given.`,
+  "plan/in-turn": (data) =>
+    `${plural(numberIn(data, "days"), "day", "days")} a week for ${plural(numberIn(data, "sessions"), "session", "sessions")}: they are done in turn.`,
+};
+
+/** What a constraint of the fit is called in a comparison of two plans. */
+export const constraints: Readonly<Record<string, string>> = {
+  "fit/open-slot": "slots left open",
+  "fit/weekly-sets": "weekly sets outside their band",
+  "fit/balance": "push and pull, or knee and hip, far apart",
+  "fit/suits": "the right rung",
+  "fit/pattern": "the pattern asked for",
+  "fit/neighbour-pattern": "a neighbouring pattern",
+  "fit/muscles": "the muscles it is for",
+  "fit/steps-outside": "steps beyond what the slot allows",
+  "fit/liked": "likes",
+  "fit/disliked": "dislikes",
+  "fit/watch": "stresses at their limit",
+  "fit/too-light": "loads here too light",
+  "fit/sets-changed": "sets changed",
+  "fit/conditioning-cut": "conditioning cut",
+};

@@ -1,0 +1,10 @@
+/** All sentences, a file per language. Everything else holds ids and data. */
+
+export { checksPage } from "./checks-page.ts";
+export { listed, plural, printNumber, printSpan, runs } from "./en/number.ts";
+export type { ProblemCode } from "./en/problems.ts";
+export { REMEDY_IDS, type RemedyId } from "./en/remedies.ts";
+export { minutesOf, printDate, printDuration, printHours, printLoad, printMinutes } from "./en/units.ts";
+export { en, type Messages } from "./en.ts";
+export { type Names, namesFrom, type Say } from "./names.ts";
+export { sayFinding, sayPlace, sayProblem, sayReason, sayRemedy, saySources } from "./say.ts";
