@@ -6,6 +6,7 @@ import { constraints, fitReasons, planReasons } from "./en/reasons-fit.ts";
 import { loadReasons } from "./en/reasons-loads.ts";
 import { offerReasons } from "./en/reasons-offer.ts";
 import { remedies } from "./en/remedies.ts";
+import { sheet } from "./en/sheet.ts";
 import { printDate, printDuration, printHours, printLoad, printMinutes, WEEKDAY_NAMES } from "./en/units.ts";
 import {
   amounts,
@@ -52,6 +53,7 @@ export const en = {
     hours: printHours,
     date: printDate,
   },
+  sheet,
   /** The frames that sentences are put into. */
   frames: {
     source: (cites: readonly string[]) => `${cites.length === 1 ? "Source" : "Sources"}: ${cites.join("; ")}.`,

@@ -1,0 +1,2 @@
+export { type PlanTableInput, planTable } from "./plan-table.ts";
+export { type RosterLine, rosterTable } from "./roster-table.ts";
