@@ -13,7 +13,7 @@ await build({
   logLevel: "warning",
   external: ["@myriaddreamin/typst-ts-node-compiler"],
   banner: {
-    js: 'import { createRequire as __require } from "node:module"; const require = __require(import.meta.url);',
+    js: 'import { createRequire as requireFrom } from "node:module"; const require = requireFrom(import.meta.url);',
   },
 });
 mkdirSync("server/dist/layouts", { recursive: true });

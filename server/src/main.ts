@@ -17,4 +17,11 @@ const io: Io = {
 };
 // A pipe whose reader has gone away is no fault of ours.
 process.stdout.on("error", (error: NodeJS.ErrnoException) => process.exit(error.code === "EPIPE" ? 0 : 1));
-process.exitCode = await main(process.argv.slice(2), io);
+try {
+  process.exitCode = await main(process.argv.slice(2), io);
+} catch (error) {
+  io.err(
+    `This is a fault in Stave and not in your files. Please report it with these lines:\n${error instanceof Error ? error.stack : String(error)}\n`,
+  );
+  process.exitCode = 2;
+}

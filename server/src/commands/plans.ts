@@ -94,14 +94,12 @@ export function unserved({ plans, programmes, roster }: Plans): readonly Problem
     ({ hash }) => plans.length === 0 || (programmes.length > 1 && !plans.some(({ plan }) => plan.programme === hash)),
   );
   return [
-    ...plans
-      .filter(isEmpty)
-      .map(({ person }) => ({
-        code: "fit/nobody-served",
-        at: [],
-        ...roster.at(person),
-        found: `${person.name}: 0 slots filled`,
-      })),
+    ...plans.filter(isEmpty).map(({ person }) => ({
+      code: "fit/nobody-served",
+      at: [],
+      ...roster.at(person),
+      found: `${person.name}: 0 slots filled`,
+    })),
     ...nobody.map(({ file, programme }) =>
       problem("fit/programme-for-nobody", file, {
         found: programme.id,

@@ -31,8 +31,16 @@ function layoutFolder(): string {
   return existsSync(join(here, "sheet.typ")) ? here : join(here, "layouts");
 }
 
+/** Folders of the fonts: packages that hold only files may not be entered by name, so their folders are looked for. */
 function fontFolders(): readonly string[] {
-  return FONT_PACKAGES.map((name) => dirname(require.resolve(`${name}/package.json`)));
+  return FONT_PACKAGES.map((name) => {
+    const folder = require.resolve
+      .paths(name)
+      ?.map((modules) => join(modules, name))
+      .find((path) => existsSync(path));
+    if (folder === undefined) throw new Error(`The font package ${name} is not installed: run npm ci`);
+    return folder;
+  });
 }
 
 /** Turns data and a layout into PDF/UA, one document after another, in a process of its own. */
