@@ -40,6 +40,10 @@ export interface Candidate {
   readonly side?: "left" | "right";
   readonly notes: readonly Reason[];
   readonly start: StartingLoad;
+  /** Nothing here makes the asked repetitions hard, so its doses are long slow sets instead. */
+  readonly tooLight: boolean;
+  /** With what another dose of this form begins: of another week, or of one set. */
+  readonly startOf: (dose: Dose) => StartingLoad;
   readonly want: number;
   readonly lines: readonly Line[];
 }
@@ -111,7 +115,9 @@ function consider(context: FitContext, admit: Admit, slot: Slot, exercise: Exerc
   const admission = admitAllWeeks(admit, exercise, asked);
   if (!admission.ok) return { exercise: exercise.id, why: admission.why };
   const doses = admission.doses ?? [];
-  const start = startingLoad({ exercise, dose: doses[0]!, person, place, on, catalogue, cap: admission.cap });
+  const { cap } = admission;
+  const startOf = (dose: Dose) => startingLoad({ exercise, dose, person, place, on, catalogue, cap });
+  const start = startOf(doses[0]!);
   if (start.kind === "none under the cap" || start.kind === "too heavy")
     return { exercise: exercise.id, why: [start.because] };
   const tooLight = start.kind === "too light" || (start.kind === "body" && bodyTooLight(context, exercise, doses[0]!));
@@ -123,6 +129,8 @@ function consider(context: FitContext, admit: Admit, slot: Slot, exercise: Exerc
     ...(admission.side === undefined ? {} : { side: admission.side }),
     notes: admission.notes,
     start,
+    startOf,
+    tooLight,
     want: lines.reduce((sum, line) => sum + line.points, 0),
     lines,
   };

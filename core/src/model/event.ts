@@ -54,7 +54,11 @@ export interface EventData {
   readonly "set-done": SetDone;
   readonly "set-left-out": Readonly<Record<string, never>>;
   readonly hurt: { readonly where: string; readonly howMuch: number };
-  readonly swapped: { readonly from: ExerciseId; readonly to: ExerciseId; readonly because: "easier" | "hurt" | "equipment" };
+  readonly swapped: {
+    readonly from: ExerciseId;
+    readonly to: ExerciseId;
+    readonly because: "easier" | "hurt" | "equipment";
+  };
   readonly "session-ended": { readonly early: boolean };
   /** Replaces an event with nothing. */
   readonly struck: Readonly<Record<string, never>>;

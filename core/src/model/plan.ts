@@ -23,6 +23,8 @@ export interface PlanSlot {
   readonly side?: "left" | "right";
   /** Per hand, total or setting, as the exercise's load meaning says. */
   readonly load?: Load;
+  /** One for each set, where they are not all the same; the first is `load`. */
+  readonly loads?: readonly Load[];
   readonly find?: FindLoad;
   readonly why: readonly Reason[];
   /** Easier and like forms this person may swap to, best first. */

@@ -5,7 +5,6 @@ import {
   type Person,
   type Place,
   type Plan,
-  type PlanPhase,
   type PlanSession,
   type PlanSlot,
   type Programme,
@@ -16,6 +15,7 @@ import {
 } from "../model/index.ts";
 import { mayPrint } from "../offer/index.ts";
 import { en, type Messages, printDate, printLoad } from "../text/index.ts";
+import type { MassUnit } from "../units.ts";
 import { type LoadLine, loadLine } from "./load-line.ts";
 import { nameOnSheet } from "./who.ts";
 
@@ -90,18 +90,29 @@ function slotIn(session: PlanSession, key: string): PlanSlot | undefined {
   return session.blocks.flatMap((block) => block.slots).find((slot) => slot.key === key);
 }
 
-function cellOf(exercise: Exercise, slot: PlanSlot | undefined, first: string, words: Messages): SheetCell {
+function cellOf(
+  exercise: Exercise,
+  slot: PlanSlot | undefined,
+  first: string,
+  units: MassUnit,
+  words: Messages,
+): SheetCell {
   if (slot === undefined) return { dose: null, load: null, boxes: 0, split: false };
   const dose = printDose(slot.dose);
   return {
     dose: dose === first ? null : dose,
-    load: loadLine(exercise, slot, words),
+    load: loadLine(exercise, slot, units, words),
     boxes: slot.dose.sets.length,
     split: slot.side === undefined && slot.dose.sets.some((set) => set.eachSide),
   };
 }
 
-function workRows(columns: readonly Column[], catalogue: Catalogue, words: Messages): readonly SheetRow[] {
+function workRows(
+  columns: readonly Column[],
+  catalogue: Catalogue,
+  units: MassUnit,
+  words: Messages,
+): readonly SheetRow[] {
   return columns[0]!.session.blocks.flatMap(({ kind, restS, slots }) =>
     slots.map((slot, index): SheetRow => {
       const exercise = exerciseOf(catalogue, slot.exercise);
@@ -117,7 +128,7 @@ function workRows(columns: readonly Column[], catalogue: Catalogue, words: Messa
         dose: [first, ...side, ...inTurn].join("; "),
         note: exercise.cues[0],
         turn: alone ? "alone" : index === 0 ? "first" : index === slots.length - 1 ? "last" : "middle",
-        cells: columns.map(({ session }) => cellOf(exercise, slotIn(session, slot.key), first, words)),
+        cells: columns.map(({ session }) => cellOf(exercise, slotIn(session, slot.key), first, units, words)),
       };
     }),
   );
@@ -160,7 +171,7 @@ function openRows(columns: readonly Column[], programme: Programme, words: Messa
   });
 }
 
-function pageOf(input: SheetInput, phase: PlanPhase, columns: readonly Column[], words: Messages): SheetPage {
+function pageOf(input: SheetInput, columns: readonly Column[], words: Messages): SheetPage {
   const { person, place, programme, catalogue } = input;
   const { session } = columns[0]!;
   const minutes = {
@@ -182,7 +193,7 @@ function pageOf(input: SheetInput, phase: PlanPhase, columns: readonly Column[],
     title: words.sheet.session(session.title),
     left: [
       nameOnSheet(person.name),
-      `${programme.title}, ${phase.title}, ${words.sheet.weeks(columns[0]!.week, columns.at(-1)!.week)}`,
+      `${programme.title}, ${words.sheet.weeks(columns[0]!.week, columns.at(-1)!.week)}`,
       place.name,
     ].join(" · "),
     right: [words.sheet.minutes(minutes.low, minutes.high), ...screened].join(" · "),
@@ -190,7 +201,7 @@ function pageOf(input: SheetInput, phase: PlanPhase, columns: readonly Column[],
     weeks: columns.map(({ week, light }) => ({ label: words.sheet.week(week, light), date: words.sheet.date })),
     rows: [
       ...warmUpRows(columns, catalogue, words),
-      ...workRows(columns, catalogue, words),
+      ...workRows(columns, catalogue, person.units, words),
       ...openRows(columns, programme, words),
       ...conditioning,
     ],
@@ -223,7 +234,7 @@ export function sheetFor(input: SheetInput, words: Messages = en): SheetAnswer {
     const parts = Array.from({ length: Math.ceil(columns.length / MOST_COLUMNS) }, (_, part) =>
       columns.slice(part * MOST_COLUMNS, (part + 1) * MOST_COLUMNS),
     );
-    return parts.map((part) => pageOf(input, phase, part, words));
+    return parts.map((part) => pageOf(input, part, words));
   });
   const title = words.sheet.documentTitle(nameOnSheet(person.name), programme.title);
   return { ok: true, sheet: { lang: "en", paper, title, words: { load: words.sheet.load }, pages } };

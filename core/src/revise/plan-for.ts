@@ -51,6 +51,14 @@ function phaseStarts(input: PlanInput): readonly Day[] {
   });
 }
 
+/** What fit is asked for one phase of the programme, 0 = first. */
+export function fitTask(input: PlanInput, index: number): FitInput {
+  const { programme, person, place, catalogue } = input;
+  const phase = programme.phases[index]!;
+  const perWeek = Math.max(1, sessionsPerWeek(input, phase));
+  return { programme, phase, person, place, catalogue, on: phaseStarts(input)[index]!, perWeek };
+}
+
 /**
  * A programme fitted to one person: every phase solved, dosed, loaded, with reasons.
  *
@@ -61,11 +69,9 @@ function phaseStarts(input: PlanInput): readonly Day[] {
  * planFor({ programme, person, place, others: [], catalogue, on, made, programmeHash }).phases[0]?.score.proven
  */
 export function planFor(input: PlanInput): Plan {
-  const { programme, person, place, catalogue } = input;
-  const starts = phaseStarts(input);
+  const { programme, person } = input;
   const phases = programme.phases.map((phase, index): PlanPhase => {
-    const perWeek = Math.max(1, sessionsPerWeek(input, phase));
-    const task: FitInput = { programme, phase, person, place, catalogue, on: starts[index]!, perWeek };
+    const task = fitTask(input, index);
     const fitted = fitPhase(task);
     const { must, want, bound, proven } = fitted.solution;
     return {

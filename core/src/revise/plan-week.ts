@@ -32,13 +32,16 @@ function planSlot(slot: FittedSlot, week: number, light: boolean): PlanSlot | un
   const { chosen, doses, key } = slot;
   const asked = doses[week - 1];
   if (chosen === undefined || asked === undefined) return undefined;
-  const start = slotStart(chosen);
+  const start = slotStart(chosen, asked);
   return {
     key,
     exercise: chosen.exercise.id,
     dose: light ? lightDose(asked) : asked,
     ...(chosen.side === undefined ? {} : { side: chosen.side }),
     ...(start.load === undefined ? {} : { load: start.load }),
+    ...(start.loads === undefined
+      ? {}
+      : { loads: light ? start.loads.slice(0, lightDose(asked).sets.length) : start.loads }),
     ...(start.find === undefined ? {} : { find: start.find }),
     why: [...whyThis(slot), ...start.why],
     offer: offerOf(slot),

@@ -2,7 +2,7 @@ import type { Json, Reason } from "../model/index.ts";
 
 /** What a plan says about itself. Each code names one sentence; its data are listed beside it. */
 export const PLAN_CODES = [
-  /** from, to: repetitions asked before */
+  /** no data */
   "plan/long-sets-instead",
   /** minutes: what the person has */
   "plan/no-day",

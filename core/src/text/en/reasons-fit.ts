@@ -54,8 +54,8 @@ export const fitReasons: Readonly<Record<FitCode, Say>> = {
 
 /** What a plan says about itself. */
 export const planReasons: Readonly<Record<PlanCode, Say>> = {
-  "plan/long-sets-instead": (data) =>
-    `Sets of 15–30 close to the limit, lowered slowly, instead of ${said(data, "from")}–${said(data, "to")}: they build muscle, but maximal strength is not kept with this equipment. One heavier weight would change that.`,
+  "plan/long-sets-instead": () =>
+    "Sets of 15–30 close to the limit, lowered slowly: they build muscle, but maximal strength is not kept with this equipment. One heavier weight, or a filled backpack, would change that.",
   "plan/no-day": (data) =>
     `0 days a week leave a window of ${said(data, "minutes")} min or of the shortest session. The plan shows one session a week; no date can be given.`,
   "plan/in-turn": (data) =>

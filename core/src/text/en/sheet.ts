@@ -2,7 +2,8 @@ import { plural } from "./number.ts";
 
 /** Everything that is printed on a sheet and is not a name or a dose. Plain words, read on a gym floor. */
 export const sheet = {
-  session: (title: string) => `Session ${title}`,
+  /** A letter or figure is called a session; a title of its own stands alone. */
+  session: (title: string) => (title.length > 2 ? title : `Session ${title}`),
   weeks: (from: number, to: number) => (from === to ? `week ${from}` : `weeks ${from} to ${to}`),
   week: (week: number, light: boolean) => (light ? `Week ${week}, light` : `Week ${week}`),
   minutes: (low: number, high: number) => `${low}–${high} min`,
@@ -22,6 +23,7 @@ export const sheet = {
   added: (value: string) => `body + ${value}`,
   each: (count: number, load: string) => `${count} × ${load}`,
   findLoad: "find a load",
+  nextLoad: ", then ",
   firstThen: (rest: string) => `in turn, rest ${rest} after each`,
   inTurn: "in turn",
   oneSide: (side: "left" | "right") => `${side} side only`,
