@@ -1,0 +1,330 @@
+import { execFileSync, spawnSync } from "node:child_process";
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { main } from "./program.ts";
+
+const ROOM = "examples/ropewalk";
+const PEOPLE = ["--people", `${ROOM}/people.yaml`, "--places", `${ROOM}/places.yaml`, "--from", "2027-01-11"];
+const PROGRAMME = `${ROOM}/harbour-steps.yaml`;
+const STAVE = "server/dist/stave.js";
+
+let folder: string;
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "stave-program-"));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+interface Ran {
+  readonly exit: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+async function stave(...args: readonly string[]): Promise<Ran> {
+  const [out, err]: [string[], string[]] = [[], []];
+  const io = {
+    out: (text: string) => void out.push(text),
+    err: (text: string) => void err.push(text),
+    today: "2027-01-06",
+    now: Date.UTC(2027, 0, 6),
+  };
+  const exit = await main(args, io);
+  return { exit, out: out.join(""), err: err.join("") };
+}
+
+function write(name: string, content: string | Uint8Array): string {
+  const path = join(folder, name);
+  writeFileSync(path, content);
+  return path;
+}
+
+const GOOD = `stave: 1
+id: trial
+title: Trial
+version: 1
+goal: general
+status: novice
+units: kg
+phases:
+  - key: ground
+    title: Ground
+    weeks: 2
+    sessions:
+      - key: a
+        title: A
+        minutes: 45
+        work:
+          - slot: squat-a
+            pattern: squat
+            first: body-squat
+            dose: 3 × 8–10, rest 90 s
+`;
+
+describe("bad input ends with status 2, its place, and nothing written", () => {
+  const bombs = Array.from(
+    { length: 9 },
+    (_, n) => `a${n + 1}: &a${n + 1} [${Array(9).fill(`*a${n}`).join(", ")}]`,
+  ).join("\n");
+  test.each<[name: string, content: string | Uint8Array, line: number, says: RegExp]>([
+    ["an empty file", "", 1, /0 lines/],
+    ["only comments", "# later\n", 1, /0 lines that are not comments/],
+    ["tabs", GOOD.replace("    title: Ground", "\ttitle: Ground"), 10, /tab/i],
+    ["the same key twice", GOOD.replace("title: Trial", "title: Trial\ntitle: Again"), 4, /twice/],
+    ["an alias bomb", `a0: &a0 [x]\n${bombs}\n${GOOD}`, 1, /&/],
+    ["012", GOOD.replace("version: 1", "version: 012"), 4, /012/],
+    ["reps from more to less", GOOD.replace("8–10", "12-8"), 20, /12-8.*8–12|12–8/s],
+    ["not a number", GOOD.replace("minutes: 45", "minutes: .nan"), 15, /nan/i],
+    ["a thousand million reps", GOOD.replace("8–10", "1000000000"), 20, /1000000000/],
+    ["an unknown key", GOOD.replace("minutes: 45", "minuts: 45"), 15, /minutes/],
+    ["bytes that are no text", Uint8Array.from([0x73, 0xff, 0xfe, 0x00]), 0, /not text/],
+    ["five million bytes", `# ${"x".repeat(5_000_000)}\n${GOOD}`, 0, /too large/],
+  ])("%s", async (name, content, line, says) => {
+    const path = write(`${name.replace(/\W/g, "-")}.yaml`, content);
+    const { exit, out, err } = await stave("check", path);
+    expect(exit).toBe(2);
+    expect(out).toBe("");
+    expect(err).toMatch(says);
+    expect(err).toContain(path);
+    if (line > 0) expect(err).toContain(`line ${line},`);
+    const json = JSON.parse((await stave("check", path, "--json")).out);
+    expect(json).toMatchObject({ stave: 1, command: "check", ok: false, result: null });
+    expect(json.problems[0]).toMatchObject({ file: path });
+  });
+
+  test("a folder, and a file that is not there", async () => {
+    expect(await stave("check", folder)).toMatchObject({ exit: 2, err: expect.stringMatching(/folder/) });
+    expect(await stave("check", join(folder, "none.yaml"))).toMatchObject({
+      exit: 2,
+      err: expect.stringMatching(/no such file/i),
+    });
+  });
+
+  test("all problems of all files at once", async () => {
+    const one = write("one.yaml", GOOD.replace("8–10", "12-8").replace("minutes: 45", "minutes: 4500"));
+    const { err } = await stave("check", one, join(folder, "none.yaml"));
+    expect(err.trim().split("\n")).toHaveLength(3);
+  });
+
+  const person = (more: string) =>
+    `stave: 1\npeople:\n  - id: ada\n    name: Ada Example\n    born: 1990-05-01\n    status: novice\n    units: kg\n    place: hut\n    minutes: 45\n${more}`;
+  const hut = (more: string) => `stave: 1\nplaces:\n  - id: hut\n    name: Hut\n    zone: Europe/London\n${more}`;
+  const windows = "    windows: [mon 17:00–19:00]\n";
+  const fit = (people: string, places: string, programme = GOOD) =>
+    stave(
+      "fit",
+      write("p.yaml", programme),
+      "--people",
+      write("people.yaml", people),
+      "--places",
+      write("places.yaml", places),
+      "--from",
+      "2027-01-11",
+      "--out",
+      join(folder, "out-bad"),
+    );
+
+  test("a person with no day", async () => {
+    const { exit, err } = await fit(person(""), hut(""));
+    expect(exit).toBe(2);
+    expect(err).toMatch(/people\.yaml, line 3, column 5: 0 days/);
+    expect(existsSync(join(folder, "out-bad"))).toBe(false);
+  });
+
+  test("no equipment at all: nothing can be filled, and the person is named with the place in the roster", async () => {
+    const nothing = hut("    lacks: [floor, wall, chair, step, counter, towel, bag, stairs, way to walk]\n");
+    const hinge = GOOD.replace("squat-a", "push-a")
+      .replace("pattern: squat", "pattern: vertical pull")
+      .replace("body-squat", "lat-pull-down");
+    const { exit, err, out } = await fit(person(windows), nothing, hinge);
+    expect(exit).toBe(2);
+    expect(err).toMatch(/people\.yaml, line 3.*Ada Example/);
+    expect(out).toMatch(/Left open/);
+  });
+
+  test("every form withheld: the slot is left open with its reason", async () => {
+    const cautions = `${windows}    cautions:\n      - { statement: surgery-leg, from: 2026-12-01, recheck: 2027-06-01, who: Dr Example }\n`;
+    const { exit, out } = await fit(person(cautions), hut(""));
+    expect(exit).toBe(2);
+    expect(out).toMatch(/Left open: of \d+ forms for squat none may be offered here/);
+  });
+
+  test("a programme for nobody", async () => {
+    const other = person(`${windows}    programme: another\n`);
+    expect(await fit(other, hut(""))).toMatchObject({ exit: 2, err: expect.stringMatching(/p\.yaml.*trial/s) });
+  });
+
+  test("a zone that nobody knows, a person that is not there, a date that does not exist", async () => {
+    expect((await fit(person(windows), hut("").replace("Europe/London", "Europe/Londn"))).err).toMatch(
+      /places\.yaml, line 5.*time zone/,
+    );
+    expect(await stave("fit", PROGRAMME, ...PEOPLE, "--person", "dagni")).toMatchObject({
+      exit: 2,
+      err: expect.stringMatching(/dagny/),
+    });
+    expect(await stave("fit", PROGRAMME, ...PEOPLE.slice(0, 4), "--from", "2027-02-29")).toMatchObject({ exit: 2 });
+  });
+
+  test("an unknown flag and a missing option", async () => {
+    expect(await stave("check", PROGRAMME, "--jsn")).toMatchObject({ exit: 2, err: expect.stringMatching(/--json/) });
+    expect(await stave("fit", PROGRAMME)).toMatchObject({ exit: 2, err: expect.stringMatching(/--people/) });
+  });
+
+  test("a full disk: status 2, and nothing is half-written", () => {
+    const out = join(folder, "full");
+    const command = `trap '' XFSZ; ulimit -f 8; exec "${process.execPath}" ${STAVE} fit ${PROGRAMME} ${PEOPLE.join(" ")} --person dagny --out "${out}"`;
+    const ran = spawnSync("bash", ["-c", command], { encoding: "utf8" });
+    expect(ran.stderr).toMatch(/disk is full/);
+    expect(ran.status).toBe(2);
+    expect(existsSync(out)).toBe(false);
+  });
+
+  test("a file where the folder should be", async () => {
+    const path = write("in-the-way", "here");
+    expect(await stave("fit", PROGRAMME, ...PEOPLE, "--person", "dagny", "--out", path)).toMatchObject({
+      exit: 2,
+      err: expect.stringMatching(/folder/),
+    });
+    expect(readFileSync(path, "utf8")).toBe("here");
+  });
+});
+
+describe("what commands answer", () => {
+  test("check: silent programmes end with 0, findings that stop with 1", async () => {
+    expect(await stave("check", PROGRAMME, `${ROOM}/slipway-strength.yaml`)).toMatchObject({ exit: 0 });
+    const bad = await stave("check", `${ROOM}/bad-twin.yaml`, "--json");
+    expect(bad.exit).toBe(1);
+    const { findings } = JSON.parse(bad.out);
+    for (const finding of findings) expect(finding.line).toBeGreaterThan(0);
+    expect(new Set(findings.map(({ check }: { check: string }) => check)).size).toBe(6);
+  });
+
+  test("check --apply carries one remedy out, touches no other line, and the finding is gone", async () => {
+    const path = join(folder, "bad-twin.yaml");
+    cpSync(`${ROOM}/bad-twin.yaml`, path);
+    const before = readFileSync(path, "utf8").split("\n");
+    const first = JSON.parse((await stave("check", path, "--json")).out).findings.find(
+      ({ remedies }: { remedies: unknown[] }) => remedies.length > 0,
+    );
+    await stave("check", path, "--apply", "1");
+    const after = readFileSync(path, "utf8").split("\n");
+    const changed = after.filter((line) => !before.includes(line));
+    expect(changed.length).toBeGreaterThan(0);
+    expect(changed.length).toBeLessThan(12);
+    const left = JSON.parse((await stave("check", path, "--json")).out).findings;
+    const same = (finding: { check: string; data: unknown }) =>
+      finding.check === first.check && JSON.stringify(finding.data) === JSON.stringify(first.data);
+    expect(left.some(same)).toBe(false);
+    expect(await stave("check", path, "--apply", "99")).toMatchObject({ exit: 2 });
+  });
+
+  test("fit writes plans with their hashes; the same input gives the same bytes", async () => {
+    const out = join(folder, "fit");
+    const { exit, out: text } = await stave("fit", PROGRAMME, ...PEOPLE, "--person", "dagny", "--json", "--out", out);
+    expect(exit).toBe(0);
+    const { result } = JSON.parse(text);
+    expect(result.files.map(({ path }: { path: string }) => path)).toEqual([
+      join(out, "dagny/plan.json"),
+      join(out, "dagny/plan.csv"),
+    ]);
+    const first = readFileSync(join(out, "dagny/plan.json"), "utf8");
+    await stave("fit", PROGRAMME, ...PEOPLE, "--person", "dagny", "--out", out);
+    expect(readFileSync(join(out, "dagny/plan.json"), "utf8")).toBe(first);
+    expect(readdirSync(out)).toEqual(["dagny"]);
+  });
+
+  test("why says why, and why not, with the loss in points", async () => {
+    const told = await stave(
+      "why",
+      PROGRAMME,
+      "ground-squat-a",
+      ...PEOPLE,
+      "--person",
+      "esteban",
+      "--not",
+      "back-squat",
+    );
+    expect(told.exit).toBe(0);
+    expect(told.out).toMatch(/back squat/i);
+    const aside = await stave(
+      "why",
+      PROGRAMME,
+      "ground-squat-a",
+      ...PEOPLE,
+      "--person",
+      "tobiah",
+      "--not",
+      "barbell-deadlift",
+    );
+    expect(aside.out).toMatch(/another pattern|set aside/);
+    const slip = await stave("why", PROGRAMME, "ground-sqat-a", ...PEOPLE, "--person", "tobiah");
+    expect(slip).toMatchObject({ exit: 2, err: expect.stringMatching(/ground-squat-a/) });
+  });
+
+  test("schedule gives every session of four weeks a day inside the person's windows", async () => {
+    const { out, exit } = await stave("schedule", PROGRAMME, ...PEOPLE, "--person", "dagny", "--json");
+    expect(exit).toBe(0);
+    const [dagny] = JSON.parse(out).result;
+    expect(dagny.sessions.length + dagny.dropped.length).toBe(8);
+    for (const { day } of dagny.sessions) expect([1, 4]).toContain(new Date(`${day}T12:00:00Z`).getUTCDay());
+  });
+
+  test("sheet prints for who may have one and says why not for the rest", async () => {
+    const out = join(folder, "sheets");
+    const { exit, out: words } = await stave("sheet", PROGRAMME, ...PEOPLE, "--person", "hesper", "--out", out);
+    expect(exit).toBe(0);
+    expect(words).toMatch(/no sheet for .*: 0 screening outcomes/);
+    expect(existsSync(join(out, "hesper"))).toBe(false);
+    expect(await stave("sheet", PROGRAMME, ...PEOPLE, "--out", out, "--paper", "a3")).toMatchObject({ exit: 2 });
+  });
+
+  test("calendar takes the earlier file on: the second run changes nothing", async () => {
+    const out = join(folder, "calendars");
+    await stave("calendar", PROGRAMME, ...PEOPLE, "--person", "dagny", "--out", out);
+    const first = readFileSync(join(out, "dagny/sessions.ics"), "utf8");
+    expect(first.match(/BEGIN:VEVENT/g)).toHaveLength(8);
+    await stave("calendar", PROGRAMME, ...PEOPLE, "--person", "dagny", "--out", out);
+    expect(readFileSync(join(out, "dagny/sessions.ics"), "utf8")).toBe(first);
+    expect(first).not.toMatch(/osteo|bone|fracture|screen|caution/i);
+  });
+
+  test("exercises lists, tells one whole, and helps with a slip", async () => {
+    expect((await stave("exercises", "goblet-squat")).out).toMatch(/Goblet squat \(goblet-squat\), squat/);
+    expect((await stave("exercises", "--pattern", "carry")).out.trim().split("\n").length).toBeGreaterThan(3);
+    expect(await stave("exercises", "gobelt-squat")).toMatchObject({
+      exit: 2,
+      err: expect.stringMatching(/goblet-squat/),
+    });
+    expect(await stave("exercises", "--pattern", "sqat")).toMatchObject({
+      exit: 2,
+      err: expect.stringMatching(/squat/),
+    });
+  });
+
+  test("help says what each command is for and shows the cautions", async () => {
+    const { exit, out } = await stave("--help");
+    expect(exit).toBe(0);
+    for (const name of ["check", "fit", "why", "schedule", "sheet", "calendar", "exercises", "demo"])
+      expect(out).toContain(name);
+    expect(out).toMatch(/does not diagnose/);
+  });
+});
+
+describe("the demo, as the built program", () => {
+  test("does the whole job and writes a sheet for everybody who may have one, and for nobody else", () => {
+    const out = join(folder, "demo");
+    mkdirSync(out);
+    const text = execFileSync(process.execPath, [STAVE, "demo", "--out", out, "--json"], {
+      encoding: "utf8",
+      stdio: ["ignore", "pipe", "ignore"],
+    });
+    const { ok, result } = JSON.parse(text);
+    expect(ok).toBe(true);
+    const sheets = readdirSync(out).filter((name) => existsSync(join(out, name, "sheet.pdf")));
+    expect(sheets).toHaveLength(result.sheets);
+    expect(result.withheld.map(({ person }: { person: string }) => person).sort()).toEqual(["corvane", "hesper"]);
+    for (const person of ["corvane", "hesper"]) expect(sheets).not.toContain(person);
+    expect(readdirSync(out).some((name) => name.startsWith(".part"))).toBe(false);
+  });
+});
