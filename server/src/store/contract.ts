@@ -287,6 +287,16 @@ export function storeContract(name: string, newPlace: () => Promise<OpenPlace>):
       expect(await store.deviceByToken(P, "device-a")).toBeUndefined();
     });
 
+    test("a device token comes in by one link only", async () => {
+      const store = await fresh();
+      await store.putLink(P, link);
+      await store.putLink(P, { ...link, token: "second", person: "ben" });
+      expect(await store.takeLink(P, "token-hash", "device-a", 1)).toBe("ana");
+      expect(await store.takeLink(P, "second", "device-a", 1)).toBeUndefined();
+      expect(await store.takeLink(P, "second", "device-b", 1)).toBe("ben");
+      expect(await store.deviceByToken(P, "device-a")).toBe("ana");
+    });
+
     test("of twelve devices at once over two connections exactly one gets in", async () => {
       const place = tracked(await newPlace());
       const stores = [await place(), await place()];

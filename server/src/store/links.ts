@@ -26,6 +26,11 @@ export function links({ db, run }: Engine): Pick<Store, "putLink" | "takeLink" |
     async takeLink(practice, token, device, now) {
       checkNames(practice, token, device);
       checkInstant(now);
+      const same = db
+        .selectFrom("link as earlier")
+        .select("earlier.token_hash")
+        .where("earlier.practice_id", "=", practice)
+        .where("earlier.device_hash", "=", device);
       // One statement decides, so that of two devices only one can win.
       const [rows] = await run(practice, [
         db
@@ -35,7 +40,7 @@ export function links({ db, run }: Engine): Pick<Store, "putLink" | "takeLink" |
           .where("token_hash", "=", token)
           .where((row) =>
             row.or([
-              row.and([row("device_hash", "is", null), row("expires_at", ">", now)]),
+              row.and([row("device_hash", "is", null), row("expires_at", ">", now), row.not(row.exists(same))]),
               row("device_hash", "=", device),
             ]),
           )

@@ -82,7 +82,8 @@ export interface Store {
    *
    * @param token hash of the link's token
    * @param device hash of the device's token
-   * @returns the person, or undefined for a link that is not there, has expired or was used by another device
+   * @returns the person, or undefined for a link that is not there, has expired or was used by another device,
+   * and for a device token that came in by another link
    */
   takeLink(practice: string, token: string, device: string, now: number): Promise<string | undefined>;
   /** @returns the person whose device it is */

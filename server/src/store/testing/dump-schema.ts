@@ -8,9 +8,9 @@ export function dumpSqlite(connection: Database): string {
       "select sql from sqlite_schema where sql is not null and name not like 'kysely%' order by type, name",
     )
     .all();
-  return rows
-    .map(({ sql }) => `${sql.replace(/ \((?=")/, " (\n  ").replace(/, (?="|constraint)/g, ",\n  ")};\n`)
-    .join("\n");
+  const lines = (text: string) =>
+    text.replace(/ \((?="practice_id" )/, " (\n  ").replace(/, (?="\w+" (text|integer)|constraint)/g, ",\n  ");
+  return rows.map(({ sql }) => `${lines(sql)};\n`).join("\n");
 }
 
 const COLUMNS = `
