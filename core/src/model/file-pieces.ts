@@ -106,12 +106,12 @@ export const dayPiece = z.string().transform((text, ctx): Day => {
   return found;
 });
 
+/** The last day of a month that is too short for the date; December never is, and no month has a day 0. */
 function lastOfMonth(text: string): string | undefined {
-  const [year, month, date] = text.split("-").map(Number);
-  if (!(month! >= 1 && month! <= 12 && date! > 28)) return undefined;
-  const next = parseDay(`${text.slice(0, 4)}-${String((month! % 12) + 1).padStart(2, "0")}-01`);
-  if (next === undefined || month === 12 || year === undefined) return undefined;
-  return printDay(addDays(next, -1));
+  const month = Number(text.slice(5, 7));
+  if (!(month >= 1 && month <= 11 && Number(text.slice(8)) > 28)) return undefined;
+  const next = parseDay(`${text.slice(0, 5)}${String(month + 1).padStart(2, "0")}-01`);
+  return next === undefined ? undefined : printDay(addDays(next, -1));
 }
 
 /** Tells it when `to` comes before `from`; says nothing of what is no day. */

@@ -261,6 +261,12 @@ const cases: readonly (readonly [Readonly<Record<string, string | undefined>>, s
   [{ away: "[{ from: 2027-02-02, to: ▸2027-02-01 }]" }, "date/reversed 2027-02-01|≥ 2027-02-02|"],
   [{ cannot: "[▸flor]" }, "value/choice flor|…|floor"],
   [{ note: '"a▸\\u0007"' }, "name/marks U+0007||"],
+  [{ days: "▸8" }, "value/big 8|1–7|"],
+  [{ days: "▸0" }, "value/small 0|1–7|"],
+  [{ windows: undefined, cycle: "{ length: ▸1, anchor: 2026-03-02, days: 1 10:00–14:00 }" }, "value/small 1|2–56|"],
+  [{ windows: undefined, cycle: "{ length: ▸57, anchor: 2026-03-02, days: 1 10:00–14:00 }" }, "value/big 57|2–56|"],
+  [{ born: "▸2021-12-02", screening: `{ ${SCREEN} }` }, "person/age 4|5–110|"],
+  [{ born: "▸1915-12-01", screening: `{ ${SCREEN} }` }, "person/age 111|5–110|"],
   [{ "▸weight": "70 kg" }, "key/unknown weight|…|"],
 ];
 
@@ -294,6 +300,22 @@ test("all problems of all people at once, those across entries too", () => {
     "10 id/same people.1.id",
     "13 value/choice people.1.status",
   ]);
+});
+
+test("at the bounds themselves nothing is told", () => {
+  const screening = `{ ${SCREEN} }`;
+  for (const lines of [
+    { born: "2021-12-01", screening },
+    { born: "1915-12-02", screening },
+    { days: "7", minutes: "240" },
+    { minutes: "10", mass: "{ load: 20 kg, on: 2026-12-01 }" },
+    { mass: "{ load: 350 kg, on: 2026-12-01 }" },
+    { windows: undefined, cycle: "{ length: 56, anchor: 2026-03-02, days: 56 00:00–24:00 }" },
+    { screening: "{ outcome: no reason found, on: 2026-12-01, until: 2028-12-01, by: Coach }" },
+    { away: "[{ from: 2027-02-01, to: 2027-02-01 }]", name: "x".repeat(80) },
+  ]) {
+    expect(problems(roster(lines)).map(line)).toEqual([]);
+  }
 });
 
 test("bounds: 5,000 people are read, 5,001 are refused", () => {

@@ -57,6 +57,8 @@ const cases: readonly (readonly [what: string, text: string, problem: string])[]
   ["blank lines", "\n  \n", "yaml/empty 1:1 ||"],
   ["only comments", "# nothing\n# yet\n", "yaml/only-comments 1:1 ||"],
   ["only a start line", "---\n", "yaml/empty 1:1 ||"],
+  ["a text and nothing else", "reps\n", "value/type 1:1 reps|map|"],
+  ["two slips of one line, the first at the very start", "@a: @b\n", 'yaml/quotes-needed 1:1 @a: @b||"@a: @b"'],
   ["a NUL", "title: a\nday: m\u0000n\n", "yaml/not-text 2:7 ||"],
   ["bytes that are no UTF-8", "title: caf\uFFFD\n", "yaml/not-text 1:11 ||"],
   ["a tab as indentation", "kind:\n\tkind: load\n", "yaml/tab 2:1 ||"],
