@@ -235,7 +235,10 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
     muscles: { chest: 1, "front shoulder": 0.5, triceps: 0.5 },
     needs: ["barbell", "plates", "rack", ["bench", "adjustable bench"]],
     loadMeaning: "total",
-    need: { conditions: ["safeties are set or a spotter stands by"] },
+    need: {
+      count: { of: "dumbbell-bench-press", reps: 10 },
+      conditions: ["safeties are set or a spotter stands by"],
+    },
     stress: { sh_abd_er: 2, sh_ext: 1, supine: 3, floor: 1, elbow: 1, grip: 1, pressor: 2, abd_press: 1 },
     setUp:
       "Lie with eyes under the bar, feet planted, hands evenly past shoulder width, wrists straight, safeties just below the chest.",

@@ -1,4 +1,5 @@
 import type { Day } from "../day.ts";
+import { distance } from "../exercises/index.ts";
 import { effortAtHeaviest, type StartingLoad, startingLoad } from "../loads/index.ts";
 import {
   areNeighbours,
@@ -7,6 +8,7 @@ import {
   doseInWeek,
   type Exercise,
   type ExerciseId,
+  MUSCLES,
   type Person,
   type Phase,
   type Place,
@@ -16,7 +18,7 @@ import {
   type StressTag,
 } from "../model/index.ts";
 import { type Admission, type Admit, admitter } from "../offer/index.ts";
-import { doseFor } from "./dose-for.ts";
+import { doseFor, takesLoad } from "./dose-for.ts";
 import { reason } from "./reasons.ts";
 import type { Line } from "./task.ts";
 import { hardenDose } from "./too-light.ts";
@@ -66,10 +68,17 @@ export function admitFor({ person, place, catalogue, on }: FitContext, byHand = 
   return admitter({ person, place, catalogue, on, byHand });
 }
 
-function thinkable(slot: Slot, exercise: Exercise): boolean {
+/** A slot for one joint is about its muscle: another form of the same pattern must train one of those it is for. */
+function sharesMuscle(slot: Slot, exercise: Exercise, first: Exercise | undefined): boolean {
+  if (slot.pattern !== "upper isolation" && slot.pattern !== "lower isolation") return true;
+  const wanted = slot.muscles ?? (first === undefined ? [] : MUSCLES.filter((muscle) => first.muscles[muscle] === 1));
+  return wanted.length === 0 || wanted.some((muscle) => exercise.muscles[muscle] !== undefined);
+}
+
+function thinkable(slot: Slot, exercise: Exercise, first: Exercise | undefined): boolean {
   return (
     exercise.id === slot.first ||
-    exercise.pattern === slot.pattern ||
+    (exercise.pattern === slot.pattern && sharesMuscle(slot, exercise, first)) ||
     exercise.alsoCounts === slot.pattern ||
     areNeighbours(exercise.pattern, slot.pattern)
   );
@@ -93,19 +102,39 @@ function admitAllWeeks(
   };
 }
 
-function byWant(a: Candidate, b: Candidate): number {
-  return b.want - a.want || (a.exercise.id < b.exercise.id ? -1 : 1);
+/** Of equal points, what is on record comes first, then what takes a load that can grow, then the name. */
+function byWant(person: Person): (a: Candidate, b: Candidate) => number {
+  const onRecord = ({ exercise }: Candidate) => (person.lifts.some((lift) => lift.exercise === exercise.id) ? 0 : 1);
+  const loadable = ({ exercise }: Candidate) => (takesLoad(exercise) ? 0 : 1);
+  return (a, b) =>
+    b.want - a.want ||
+    onRecord(a) - onRecord(b) ||
+    loadable(a) - loadable(b) ||
+    (a.exercise.id < b.exercise.id ? -1 : 1);
 }
 
 /** Repetitions over those asked from which a form without load counts as too light. Ours, no source. */
 const TOO_MANY = 5;
 
-/** Whether the body alone is too light for the asked repetitions, as far as the person's records tell. */
+/**
+ * Whether the body alone is too light for the asked repetitions: so many could be done of this form, or of a harder one
+ * on its ladder, as far as the person's records tell.
+ */
 function bodyTooLight(context: FitContext, exercise: Exercise, dose: Dose): boolean {
   const asked = dose.sets[0];
   if (asked?.amount.kind !== "reps") return false;
-  const effort = effortAtHeaviest({ ...context, exercise });
-  return effort !== undefined && effort.least >= asked.amount.span.to + (asked.reserve?.from ?? 0) + TOO_MANY;
+  const enough = asked.amount.span.to + (asked.reserve?.from ?? 0) + TOO_MANY;
+  const harder = new Set(
+    context.person.lifts
+      .filter(({ load }) => load === undefined)
+      .map((lift) => lift.exercise)
+      .filter((id) => (distance(context.catalogue, exercise.id, id) ?? -1) >= 0),
+  );
+  return [exercise.id, ...harder].some((id) => {
+    const form = context.catalogue.exercises.get(id);
+    const effort = form === undefined ? undefined : effortAtHeaviest({ ...context, exercise: form });
+    return effort !== undefined && effort.least >= enough;
+  });
 }
 
 /** One form for one slot: a candidate, or set aside. */
@@ -140,13 +169,14 @@ function consider(context: FitContext, admit: Admit, slot: Slot, exercise: Exerc
 export function choicesFor(context: FitContext, admit: Admit, slot: Slot): SlotChoices {
   const candidates: Candidate[] = [];
   const aside: SetAside[] = [];
+  const first = context.catalogue.exercises.get(slot.first);
   for (const exercise of context.catalogue.exercises.values()) {
-    if (!thinkable(slot, exercise)) continue;
+    if (!thinkable(slot, exercise, first)) continue;
     const found = consider(context, admit, slot, exercise);
     if ("why" in found) aside.push(found);
     else candidates.push(found);
   }
-  candidates.sort(byWant);
+  candidates.sort(byWant(context.person));
   aside.sort((a, b) => (a.exercise < b.exercise ? -1 : 1));
   return pinned(context, { slot, candidates, aside });
 }

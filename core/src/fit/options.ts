@@ -104,15 +104,13 @@ function rowsOf(filled: readonly Candidate[], full: number, sets: number): Optio
   return [...sums].sort(([a], [b]) => a - b);
 }
 
-/** A stated order of options, for ties: the better by itself first, then nearer the coach's sets, then by name. */
+/**
+ * A stated order of options, for ties: the better by itself first, then nearer the coach's sets, then as the candidates
+ * stand.
+ */
 function inStatedOrder(options: readonly Option[], asked: number): readonly Option[] {
-  const name = (option: Option) => option.fillings.map((filling) => filling.exercise ?? "~").join(" ");
   return options.toSorted(
-    (a, b) =>
-      a.must - b.must ||
-      b.want - a.want ||
-      Math.abs(a.sets - asked) - Math.abs(b.sets - asked) ||
-      (name(a) < name(b) ? -1 : name(a) > name(b) ? 1 : a.sets - b.sets),
+    (a, b) => a.must - b.must || b.want - a.want || Math.abs(a.sets - asked) - Math.abs(b.sets - asked),
   );
 }
 

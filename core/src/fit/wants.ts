@@ -3,6 +3,8 @@ import {
   areNeighbours,
   type Catalogue,
   type Exercise,
+  type ExerciseId,
+  type Ladder,
   MUSCLES,
   type Muscle,
   type Person,
@@ -33,17 +35,40 @@ function stepsFromFirst({ slot, exercise, catalogue }: WantContext): number | un
   return exercise.id === slot.first ? 0 : distance(catalogue, slot.first, exercise.id);
 }
 
+/** The highest forms that a person has under them on a ladder: where they stand, and what their records show. */
+function standsOn({ person }: WantContext, ladder: Ladder): readonly ExerciseId[] {
+  const on = (id: ExerciseId) => ladder.start === id || ladder.steps.some(({ to }) => to === id);
+  const rung = person.rungs[ladder.id];
+  const shown = person.lifts.filter((lift) => on(lift.exercise)).map((lift) => lift.exercise);
+  return [...(rung === undefined ? [] : [rung]), ...shown];
+}
+
 /**
- * Where on the first choice's ladder this person's work belongs: at the form they stand on, as far as the slot lets the
- * coach's choice move. Who was never assessed starts at the start as a novice, and at the coach's choice otherwise.
+ * Where on the first choice's ladder this person's work belongs: at the highest form they stand on or have on record, as
+ * far as the slot lets the coach's choice move. Who was never assessed starts at the start as a novice, and at the
+ * coach's choice otherwise.
  */
-function stepsWanted({ slot, person, catalogue }: WantContext): number {
+function stepsWanted(context: WantContext): number {
+  const { slot, person, catalogue } = context;
   const ladder = ladderOf(catalogue, slot.first);
   if (ladder === undefined) return 0;
-  const stands = person.rungs[ladder.id] ?? (person.status === "novice" ? ladder.start : slot.first);
-  const steps = stands === slot.first ? 0 : distance(catalogue, slot.first, stands);
-  if (steps === undefined) return 0;
-  return Math.max(-slot.down, Math.min(slot.up, steps));
+  const known = standsOn(context, ladder);
+  const stands = known.length > 0 ? known : [person.status === "novice" ? ladder.start : slot.first];
+  const steps = stands.flatMap((id) => (id === slot.first ? 0 : (distance(catalogue, slot.first, id) ?? [])));
+  if (steps.length === 0) return 0;
+  return Math.max(-slot.down, Math.min(slot.up, Math.max(...steps)));
+}
+
+/** On another ladder than the first choice's: 40 points for a form the person stands on or has on record, 15 fewer a step. */
+function ownRung(context: WantContext): Line | undefined {
+  const { exercise, person, catalogue } = context;
+  if (stepsFromFirst(context) !== undefined) return undefined;
+  const ladder = ladderOf(catalogue, exercise.id);
+  const recorded = person.lifts.some((lift) => lift.exercise === exercise.id);
+  const known = ladder === undefined ? [] : standsOn(context, ladder);
+  const steps = known.flatMap((id) => Math.abs(id === exercise.id ? 0 : (distance(catalogue, id, exercise.id) ?? 4)));
+  const away = recorded ? 0 : Math.min(4, ...steps);
+  return want("fit/own-rung", Math.max(0, 40 - 15 * away), { steps: away });
 }
 
 /** The right rung for this person: 100 points there, 30 fewer a step away, never under 0. */
@@ -92,9 +117,9 @@ function disliked({ exercise, person }: WantContext): Line | undefined {
   return want("fit/disliked", person.dislikes.includes(exercise.id) ? -25 : 0);
 }
 
-/** A stress at the very ceiling of a caution is offered, but every one costs 20. */
+/** A stress at the very ceiling of a caution is offered, but every one costs 5: several together less than a step of the ladder. */
 function watched({ watch }: WantContext): Line | undefined {
-  return want("fit/watch", -20 * watch.length, { tags: watch });
+  return want("fit/watch", -5 * watch.length, { tags: watch });
 }
 
 function tooLight(context: WantContext): Line | undefined {
@@ -102,7 +127,7 @@ function tooLight(context: WantContext): Line | undefined {
 }
 
 /** Every want that a form in a slot is scored by. Points are ours, no source. */
-const WANTS: readonly Want[] = [suits, pattern, muscles, stepsOutside, liked, disliked, watched, tooLight];
+const WANTS: readonly Want[] = [suits, ownRung, pattern, muscles, stepsOutside, liked, disliked, watched, tooLight];
 
 /** @returns a line for each want that has a say about this form in this slot */
 export function wantLines(context: WantContext): readonly Line[] {

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { published, reps, sets } from "../testing/index.ts";
-import { askedOf } from "./asked.ts";
+import { askedOf, leastAsked } from "./asked.ts";
 
 const two = { from: 1, to: 2 };
 
@@ -44,4 +44,10 @@ test("sets without a number of repetitions say nothing, beside others they do no
   expect(askedOf({ sets: [most] })).toEqual({});
   expect(askedOf({ sets: [{ amount: { kind: "hold", span: two }, eachSide: false }] })).toEqual({});
   expect(askedOf({ sets: [reps(5), reps(5), most] })).toEqual({ reps: 7, percent: 83 });
+});
+
+test("what every set can be begun with: the low end of its range and the fewest left, of all sets the most", () => {
+  expect(leastAsked(sets(3, reps({ from: 8, to: 12 }, { reserve: { from: 3, to: 3 } })))).toBe(11);
+  expect(leastAsked(sets(3, reps({ from: 8, to: 12 })))).toBe(10);
+  expect(leastAsked({ sets: [] })).toBeUndefined();
 });

@@ -38,3 +38,16 @@ export function askedOf(dose: Dose): Asked {
 function repsToFailure({ amount, reserve }: SetDose): number | undefined {
   return amount.kind === "reps" ? amount.span.to + Math.ceil(reserve?.to ?? UNSAID_RESERVE) : undefined;
 }
+
+/**
+ * Fewest repetitions to failure with which every set can be begun: the low end of its range, and those to be left.
+ *
+ * @returns undefined when no set counts repetitions
+ * @example leastAsked(threeSetsOfEightToTwelveWithThreeInReserve) //=> 11
+ */
+export function leastAsked(dose: Dose): number | undefined {
+  const least = dose.sets.flatMap(({ amount, reserve }) =>
+    amount.kind === "reps" ? [amount.span.from + Math.floor(reserve?.from ?? UNSAID_RESERVE)] : [],
+  );
+  return least.length === 0 ? undefined : Math.max(...least);
+}

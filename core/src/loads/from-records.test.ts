@@ -5,6 +5,7 @@ import { hold, madeUpExercise, madeUpPerson, madeUpPlace, reps, sets } from "../
 import type { Load } from "../units.ts";
 import { fromRecords } from "./from-records.ts";
 import type { LoadSet } from "./load-set.ts";
+import type { LoadCap } from "./under-cap.ts";
 
 const on = day("2027-03-01");
 const kgOf = (value: number): Load => ({ value, unit: "kg" });
@@ -21,7 +22,7 @@ const lift = (load: number, done: number, more: Partial<Lift> = {}): Lift => ({
 const failTen = sets(3, reps(8));
 const start = (
   lifts: readonly Lift[],
-  said: { dose?: Dose; exercise?: Exercise; person?: Partial<Person>; set?: LoadSet } = {},
+  said: { dose?: Dose; exercise?: Exercise; person?: Partial<Person>; set?: LoadSet; cap?: LoadCap } = {},
 ) =>
   fromRecords(
     {
@@ -30,6 +31,7 @@ const start = (
       person: madeUpPerson({ lifts, mass: { load: kgOf(80), on }, ...said.person }),
       place: madeUpPlace(),
       on,
+      ...(said.cap === undefined ? {} : { cap: said.cap }),
     },
     said.set ?? halves,
   );
@@ -105,12 +107,14 @@ test("an old record is a place to begin, at half", () => {
   expect(start([lift(100, 5, { on: addDays(on, -84) })]).kind).toBe("load");
 });
 
-test("more than 10 repetitions give no figure: begin with that load if it was lifted as often as is asked", () => {
+test("more than 10 repetitions give no figure: the load stays if it was lifted as often as is asked, or a little more", () => {
   expect(start([lift(40, 12)])).toMatchObject({
-    kind: "find",
-    from: kgOf(40),
-    because: { code: "loads/record-over-ten-reps" },
+    kind: "load",
+    load: kgOf(40),
+    evidence: { code: "loads/as-on-record", data: { asked: 10 } },
   });
+  expect(start([lift(40, 12)], { cap: { percent: 70 } })).toMatchObject({ kind: "load", load: kgOf(40) });
+  expect(start([lift(40, 12)], { cap: { percent: 60 } })).toMatchObject({ kind: "find" });
   expect(start([lift(40, 12)], { dose: sets(3, reps(12)) })).toMatchObject({ from: kgOf(2.5) });
 });
 

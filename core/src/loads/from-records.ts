@@ -1,6 +1,7 @@
 import type { Lift } from "../model/index.ts";
+import { REPS_AT_PERCENT_BOOK } from "../tables/index.ts";
 import { asLoad, type Load, type Mass, massOf } from "../units.ts";
-import { askedOf } from "./asked.ts";
+import { askedOf, leastAsked } from "./asked.ts";
 import { find } from "./find.ts";
 import { easiestFirst, type LoadSet } from "./load-set.ts";
 import { nearest } from "./nearest.ts";
@@ -11,6 +12,8 @@ import type { StartingLoad, StartingLoadContext } from "./starting-load.ts";
 
 /** Share of a doubtful figure to begin at: an old record, or repetitions beyond the table. Ours, no source. */
 const DOUBTFUL = 0.5;
+/** A record of as many repetitions as are asked, with those in reserve, or so many more, sets the load. Ours, no source. */
+const NEARLY = 4;
 
 /**
  * The starting load by a person's own records: a load where they give a 1RM of today, else one to be found.
@@ -70,10 +73,25 @@ function withoutFigure(context: StartingLoadContext, set: LoadSet, latest: Lift)
   const { person, dose, on, cap } = context;
   if (isOld(latest, on)) return find(person, set, "loads/record-old", aged(latest, context));
   const { reps } = askedOf(dose);
-  const doneAsOften = reps === undefined || (repsPossible(latest) ?? 0) >= reps;
-  const from = doneAsOften && cap?.percent === undefined ? lastUsed(latest.load, set) : undefined;
+  const leastReps = leastAsked(dose);
+  const doneAsOften = leastReps === undefined || (repsPossible(latest) ?? 0) >= leastReps;
+  const under = cap?.percent === undefined || shareAtMost(repsPossible(latest) ?? 0) <= cap.percent;
+  const from = doneAsOften && under ? lastUsed(latest.load, set) : undefined;
+  if (from !== undefined && reps !== undefined && (repsPossible(latest) ?? 0) <= reps + NEARLY) {
+    return {
+      kind: "load",
+      load: from,
+      evidence: reason("loads/as-on-record", { record: plainRecord(latest), asked: reps }),
+    };
+  }
   if (reps === undefined) return find(person, set, "loads/not-in-reps", {}, from);
   return find(person, set, "loads/record-over-ten-reps", { record: plainRecord(latest) }, from);
+}
+
+/** The largest share of the 1RM at which so many repetitions are possible, by the book's table; 100 where it says nothing. */
+function shareAtMost(reps: number): number {
+  const rows = REPS_AT_PERCENT_BOOK.rows.filter((row) => row.reps <= reps);
+  return Math.min(100, ...rows.map((row) => row.percent));
 }
 
 function lastUsed(load: Load | undefined, set: LoadSet): Load | undefined {

@@ -194,5 +194,5 @@ test("pf-09 with 2 × 10 kg at home a two-legged squat is too light and one with
 });
 
 test("pf-09 neighbour, 10 kg was hard after 12: the same squat is not too light", () => {
-  expect(at(goblet, 12)).toMatchObject({ kind: "find" });
+  expect(at(goblet, 12)).toMatchObject({ kind: "load" });
 });

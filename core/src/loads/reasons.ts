@@ -10,6 +10,8 @@ export const LOAD_CODES = [
   // A load.
   /** record, low and high: the 1RM by the equations, moved: true when they include body mass, percent, up: the next load here or null */
   "loads/from-record",
+  /** record, asked: repetitions with those in reserve; no equation takes so many, and the record says it itself */
+  "loads/as-on-record",
   /** load */
   "loads/as-written",
   /** load: written, and the place does not list what it has */

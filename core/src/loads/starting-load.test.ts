@@ -73,7 +73,7 @@ test("too light: the heaviest was done 5 more than is asked with those in reserv
       },
     },
   });
-  expect(start({ person: did(24, 14) }).kind).toBe("find");
+  expect(start({ person: did(24, 14) }).kind).toBe("load");
   expect(start({ person: did(60, 5) })).toMatchObject({
     kind: "too light",
     because: { code: "loads/too-light-by-maximum", data: { percent: 36 } },

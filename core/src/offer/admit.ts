@@ -56,7 +56,8 @@ export type Admit = (exercise: Exercise, dose: Dose, effort?: Effort) => Admissi
 export function admitter(context: AdmitContext): Admit {
   const { person, place, catalogue, on, byHand = false } = context;
   const clearance = context.clearance ?? clearanceOf(person, on);
-  const earned = earnedBy(person, catalogue);
+  const served = (exercise: Exercise) => missingKit(exercise, place, on, clearance.wheelchair).length === 0;
+  const earned = earnedBy(person, catalogue, served);
   return (exercise, asked, effort) => {
     const bestHoldS = bestHold(person, exercise);
     const cut = cutDose(exercise, asked, clearance, {

@@ -56,7 +56,7 @@ function rampItems(input: FitInput, session: FittedSession, slots: readonly Plan
     if (sets === undefined || exercise === undefined || !takesLoad(exercise)) return [];
     const one = rampDose(1);
     const dose: Dose = { ...one, sets: one.sets.map((set) => ({ ...set, eachSide: exercise.eachSide })) };
-    const loads = slot.load === undefined ? [] : rampLoads(slot.load, loadsFor(exercise, input.place)).slice(-sets);
+    const loads = slot.load === undefined ? [] : rampLoads(slot.load, loadsFor(exercise, input.place), sets);
     if (loads.length === 0) return [{ exercise: exercise.id, dose: rampDose(sets), for: slot.key }];
     return loads.map((load) => ({ exercise: exercise.id, dose, load, for: slot.key }));
   });

@@ -39,6 +39,8 @@ export const loadReasons: Readonly<Record<LoadCode, Say>> = {
     const next = up === undefined ? "" : ` The next load here is ${up}.`;
     return `${said(data, "percent")} % of a 1RM of ${low} to ${high}${body} from ${recordOf(data, names)}, rounded down to what is here.${next}`;
   },
+  "loads/as-on-record": (data, names) =>
+    `${said(data, "asked")} repetitions are asked with those in reserve, and ${recordOf(data, names)} shows them.`,
   "loads/as-written": (data) => `${loadIn(data, "load") ?? MISSING}, as the programme says.`,
   "loads/written-not-listed": (data) =>
     `${loadIn(data, "load") ?? MISSING}, as the programme says; this place does not list its loads.`,
