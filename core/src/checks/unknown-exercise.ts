@@ -3,10 +3,7 @@ import type { Exercise, ExerciseId, Path, Pattern } from "../model/index.ts";
 import type { Check, CheckInput, Cure, Facts, Found } from "./run/check.ts";
 import { itemPlaces, slotPlaces } from "./run/walk.ts";
 
-type Data = Facts & {
-  readonly exercise: string;
-  readonly near: readonly { readonly id: string; readonly name: string }[];
-};
+type Data = Facts & { readonly exercise: string };
 
 interface Named {
   readonly exercise: ExerciseId;
@@ -34,6 +31,13 @@ function namedExercises(input: CheckInput): readonly Named[] {
   return [...slots, ...items];
 }
 
+/** Names that may have been meant, those of the wanted pattern first. */
+function nearNames({ catalogue }: CheckInput, exercise: ExerciseId, pattern: Pattern | undefined) {
+  const meant = nearExercises(catalogue, exercise);
+  const suits = (each: Exercise) => pattern !== undefined && each.pattern === pattern;
+  return [...meant.filter(suits), ...meant.filter((each) => !suits(each))].map(({ id, name }) => ({ id, name }));
+}
+
 /**
  * An exercise that the catalogue does not know: nobody can be given it, and nothing can be counted of it.
  *
@@ -47,19 +51,18 @@ export const unknownExercise: Check<"slot/unknown-exercise", Data> = {
   run(input) {
     return namedExercises(input).flatMap(({ exercise, at, about, pattern }): Found<Data>[] => {
       if (input.catalogue.exercises.has(exercise)) return [];
-      const meant = nearExercises(input.catalogue, exercise);
-      const suits = (each: Exercise) => pattern !== undefined && each.pattern === pattern;
-      const near = [...meant.filter(suits), ...meant.filter((each) => !suits(each))].map(({ id, name }) => ({
-        id,
-        name,
-      }));
+      let known: ReturnType<typeof nearNames> | undefined;
+      const near = () => {
+        known ??= nearNames(input, exercise, pattern);
+        return known;
+      };
       const cures = (): readonly Cure[] =>
-        near.map(({ id, name }) => ({
+        near().map(({ id, name }) => ({
           id: "take-near-name",
           data: { exercise, id, name },
           changes: [{ op: "set", at, value: id }],
         }));
-      return [{ at, data: { ...about, exercise, near }, cures }];
+      return [{ at, data: { ...about, exercise }, more: () => ({ near: near() }), cures }];
     });
   },
 };

@@ -16,7 +16,6 @@ export * from "./dose-print.ts";
 export * from "./dose-read.ts";
 export { DOSE_PROBLEMS, type DoseProblem, type DoseProblemCode } from "./dose-scan.ts";
 export * from "./equipment.ts";
-export type * from "./event.ts";
 export * from "./exercise.ts";
 export * from "./finding.ts";
 export * from "./muscle.ts";

@@ -23,7 +23,7 @@ export function testCheck(
     test(`${check.id}, found: ${name}`, () => {
       const found = check.run(doc);
       expect(found.map((each) => each.at)).toEqual(at);
-      expect(found.map((each) => each.data)).toMatchObject(data);
+      expect(found.map((each) => ({ ...each.data, ...each.more?.() }))).toMatchObject(data);
       if (severity !== undefined) expect(found.map((each) => each.severity ?? check.severity)).toEqual(severity);
     });
   }

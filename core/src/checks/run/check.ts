@@ -28,7 +28,8 @@ export interface Found<D extends Facts = Facts> {
   readonly at: Path;
   readonly data: D;
   readonly severity?: Severity;
-  /** Worked out only when somebody will read them. */
+  /** Facts that take long to find and decide nothing: worked out, like the cures, only when somebody will read them. */
+  readonly more?: () => Facts;
   readonly cures?: () => readonly Cure[];
 }
 

@@ -42,7 +42,7 @@ test("a pair is written with its rest", () => {
   const b = madeUpSlot("b", "squat", dose, { down: 99, up: 0 });
   const edit = editOf({ op: "set", at: ["work", 0], value: { pair: [a, b], restS: 60 } });
   expect(edit).toMatchObject({ value: { pair: [{ slot: "a" }, { slot: "b" }], restS: 60 } });
-  expect(Object.keys((edit as { value: { pair: object[] } }).value.pair[0]!)).toEqual([
+  expect(Object.keys((edit as unknown as { value: { pair: object[] } }).value.pair[0]!)).toEqual([
     "slot",
     "pattern",
     "first",

@@ -77,6 +77,13 @@ test("nothing is offered that brings something as serious", () => {
   expect(sides(25)).toEqual(["say-each-side"]);
 });
 
+test("without remedies the findings are the same", () => {
+  const full = runChecks(input, []).findings.map(({ remedies: _, ...finding }) => finding);
+  const bare = runChecks(input, [], "none").findings;
+  expect(bare.map(({ remedies: _, ...finding }) => finding)).toEqual(full);
+  expect(bare.every((finding) => finding.remedies.length === 0)).toBe(true);
+});
+
 test("the same programme gives the same findings, and is left as it was", () => {
   const before = structuredClone(input.programme);
   expect(runChecks(input, [])).toEqual(runChecks(input, []));

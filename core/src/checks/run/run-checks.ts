@@ -1,7 +1,7 @@
 import type { Finding, Remedy, Severity, Silence } from "../../model/index.ts";
 import { CHECKS } from "./all.ts";
 import { changed } from "./change.ts";
-import type { Check, CheckInput, Cure, Found } from "./check.ts";
+import type { Check, CheckInput, Cure, Facts, Found } from "./check.ts";
 import { editOf } from "./file-form.ts";
 import { identityOf } from "./identity.ts";
 
@@ -23,6 +23,7 @@ export interface Checked {
 interface Raw {
   readonly finding: Finding;
   readonly always: boolean;
+  readonly more: () => Facts;
   readonly cures: () => readonly Cure[];
 }
 
@@ -33,6 +34,7 @@ function raw(check: Check, found: Found): Raw {
   return {
     finding: { check: check.id, severity, at: found.at, data: found.data, remedies: [] },
     always: check.always ?? false,
+    more: found.more ?? (() => ({})),
     cures: found.cures ?? (() => []),
   };
 }
@@ -104,18 +106,26 @@ function inFileOrder(a: Finding, b: Finding): number {
  * it leaves, and brings nothing as serious.
  *
  * @param silence what the coach has silenced, with reasons; an exercise that nobody knows cannot be silenced
+ * @param remedies "none" leaves them out: trying them costs many runs, and on every keystroke only findings are needed
  */
-export function runChecks(input: CheckInput, silence: readonly Silence[]): Checked {
+export function runChecks(
+  input: CheckInput,
+  silence: readonly Silence[],
+  remedies: "tried" | "none" = "tried",
+): Checked {
   const all = findAll(input);
   const findings: Finding[] = [];
   const silenced: Silenced[] = [];
   const used = new Set<Silence>();
   for (const each of all) {
     const by = silenceOf(each, silence);
+    const finding = { ...each.finding, data: { ...each.finding.data, ...each.more() } };
     if (by !== undefined) {
       used.add(by);
-      silenced.push({ finding: each.finding, reason: by.reason });
-    } else findings.push({ ...each.finding, remedies: remediesOf(input, silence, all, each) });
+      silenced.push({ finding, reason: by.reason });
+    } else {
+      findings.push(remedies === "none" ? finding : { ...finding, remedies: remediesOf(input, silence, all, each) });
+    }
   }
   return { findings: findings.sort(inFileOrder), silenced, unused: silence.filter((each) => !used.has(each)) };
 }
