@@ -14,10 +14,6 @@ export const SOURCES = {
     cite: "Ratamess et al. 2009, Progression models in resistance training for healthy adults, Med Sci Sports Exerc 41:687–708",
     read: "primary",
   },
-  baechleEarle: {
-    cite: "Baechle & Earle, Essentials of Strength Training and Conditioning: the two-for-two rule",
-    read: "secondary",
-  },
   bazValle2022: {
     cite: "Baz-Valle et al. 2022, A systematic review of the effects of different resistance training volumes on muscle hypertrophy, J Hum Kinet 81:199–210",
     read: "primary",
