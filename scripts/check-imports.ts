@@ -21,7 +21,7 @@ export function readLayers(architecture: string): Layers {
   const rank = new Map<string, number>();
   const also = new Set<string>();
   for (const line of architecture.split("\n")) {
-    const match = /^\| (\d) \| ([^|]+) \| [^|]* \| ([^|]*)\|$/.exec(line);
+    const match = /^\| *(\d) *\|([^|]+)\|[^|]*\|([^|]*)\|$/.exec(line);
     if (!match) continue;
     for (const [, name] of match[2]!.matchAll(/`(\w+)`/g)) rank.set(name!, Number(match[1]));
     for (const [, to, from] of match[3]!.matchAll(/`(\w+)` from `(\w+)`/g)) also.add(`${from} > ${to}`);
