@@ -3,6 +3,11 @@ import type { Finding } from "../model/index.ts";
 import { en, type Messages } from "./en.ts";
 import { sayFinding, sayRemedy, saySources } from "./say.ts";
 
+/** The example that shows most: the first with remedies, else the first. */
+function telling(examples: readonly Finding[]): Finding | undefined {
+  return examples.find((finding) => finding.remedies.length > 0) ?? examples[0];
+}
+
 /**
  * The checks as a page to read: what each is for, how serious it is, what it rests on, and what it says.
  *
@@ -11,7 +16,7 @@ import { sayFinding, sayRemedy, saySources } from "./say.ts";
  */
 export function checksPage(examples: readonly Finding[], words: Messages = en): string {
   const sections = CHECKS.map(({ id, severity }) => {
-    const found = examples.find((finding) => finding.check === id);
+    const found = telling(examples.filter((finding) => finding.check === id));
     const remedies = found?.remedies.map((remedy) => `> - ${sayRemedy(remedy, words)}`) ?? [];
     const example =
       found === undefined

@@ -110,6 +110,8 @@ const programme = {
   "edit/no-path": "There is no such place in the file",
   "edit/there": "Something stands there already",
   "edit/clash": "Two changes touch the same place",
+  "edit/layout":
+    "The file is laid out in a way that this change would break. Nothing was changed: write it in the plain way, or change it by hand",
 } as const;
 
 const people = {
@@ -149,6 +151,18 @@ const files = {
   "out/not-allowed": "Nothing may be written there",
 } as const;
 
+const commands = {
+  "check/no-such-remedy": "There is no remedy of that number",
+  "exercises/no-such-pattern": "This is no movement pattern",
+  "exercises/none": "0 exercises have that name",
+  "fit/nobody-served": "0 slots could be filled for this person. The plan's own reasons say why",
+  "fit/programme-for-nobody": "0 people follow this programme. Name it in the roster, or leave it out",
+  "person/unknown": "Nobody of that name is in the roster",
+  "sheet/paper": "There is no such paper here",
+  "why/no-such-exercise": "This exercise is not in the catalogue",
+  "why/no-such-slot": "There is no such slot in the programme",
+} as const;
+
 /** What is wrong, by the code of the problem; its place, what was found and what is allowed are added to it. */
-export const problems = { ...text, ...values, ...dose, ...programme, ...people, ...files } as const;
+export const problems = { ...text, ...values, ...dose, ...programme, ...people, ...files, ...commands } as const;
 export type ProblemCode = keyof typeof problems;
