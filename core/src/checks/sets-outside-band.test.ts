@@ -49,6 +49,7 @@ testCheck(setsOutsideBand, {
     "four sets, the least of a novice's band": doc([slot("all", 4)]),
     "ten sets, the most": doc([slot("all", 10)]),
     "a light week under the band": doc([slot("all", 6)], {}, [4]),
+    "a light week with a dose of its own under the band": doc([slot("all", 6, [{ week: 4, dose: dose(6) }])], {}, [4]),
     "too much for the status, allowed by the programme": doc([slot("rest", 4), slot("press", 12), slot("curl", 4)], {
       weekly: { sets: { chest: { from: 4, to: 12 } } },
     }),
