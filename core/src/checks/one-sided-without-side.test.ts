@@ -11,6 +11,7 @@ import {
   timeOf,
 } from "../testing/index.ts";
 import { oneSidedWithoutSide } from "./one-sided-without-side.ts";
+import { lookAt } from "./run/look.ts";
 
 const catalogue = madeUpCatalogue([
   madeUpExercise({ id: "split-squat", name: "Split squat", eachSide: true, limb: "split stance" }),
@@ -72,6 +73,6 @@ testCheck(oneSidedWithoutSide, {
 });
 
 test("the remedy says each side in every set, and nothing else", () => {
-  const [found] = oneSidedWithoutSide.run(doc(madeUpSlot("split-squat", "single leg", both)));
+  const [found] = oneSidedWithoutSide.run(lookAt(doc(madeUpSlot("split-squat", "single leg", both))));
   expect(found?.cures?.().map((cure) => cure.changes)).toEqual([[{ op: "set", at: [...AT, "dose"], value: each }]]);
 });

@@ -1,6 +1,6 @@
 import { type Dose, type Exercise, printDose } from "../model/index.ts";
 import type { Check, Cure, Facts, Found } from "./run/check.ts";
-import { type DosePlace, itemPlaces, slotDoses, slotPlaces } from "./run/walk.ts";
+import { aboutDose, type DosePlace, pathOfDose } from "./run/walk.ts";
 
 type Data = Facts & {
   readonly exercise: string;
@@ -29,21 +29,24 @@ export const oneSidedWithoutSide: Check<"dose/one-sided-without-side", Data> = {
   id: "dose/one-sided-without-side",
   severity: "warn",
   sources: ["practice"],
-  run({ programme, catalogue }) {
-    const doses: readonly DosePlace[] = [
-      ...slotPlaces(programme).flatMap(slotDoses),
-      ...itemPlaces(programme).map(({ others: _, at, ...item }) => ({ ...item, at: [...at, "dose"] })),
-    ];
-    return doses.flatMap(({ dose, at, ...about }): Found<Data>[] => {
-      const exercise = catalogue.exercises.get(about.exercise);
-      if (exercise === undefined || !saysWrong(exercise, dose)) return [];
+  run({ doses, items, catalogue }) {
+    const found: Found<Data>[] = [];
+    const look = (place: DosePlace) => {
+      const exercise = catalogue.exercises.get(place.exercise);
+      if (exercise === undefined || !saysWrong(exercise, place.dose)) return;
       const { eachSide: wanted, name } = exercise;
+      const at = pathOfDose(place);
+      const after = withSides(place.dose, wanted);
       const cure: Cure = {
         id: wanted ? "say-each-side" : "drop-each-side",
-        data: { from: printDose(dose), to: printDose(withSides(dose, wanted)) },
-        changes: [{ op: "set", at, value: withSides(dose, wanted) }],
+        data: { from: printDose(place.dose), to: printDose(after) },
+        changes: [{ op: "set", at, value: after }],
       };
-      return [{ at, data: { ...about, name, wanted }, cures: () => [cure] }];
-    });
+      const data = { ...aboutDose(place), exercise: place.exercise, name, wanted };
+      found.push({ at, data, cures: () => [cure] });
+    };
+    for (const place of doses) look(place);
+    for (const item of items) look({ dose: item.dose, exercise: item.exercise, of: item });
+    return found;
   },
 };

@@ -12,6 +12,7 @@ import {
   testCheck,
 } from "../testing/index.ts";
 import { overItsMinutes } from "./over-its-minutes.ts";
+import { lookAt } from "./run/look.ts";
 
 /** One repetition takes a minute, so that doses can be read as minutes. */
 const catalogue = madeUpCatalogue([
@@ -80,13 +81,13 @@ testCheck(overItsMinutes, {
 });
 
 test("the last remedy gives the session its time, in whole fives", () => {
-  const cures = overItsMinutes.run(doc(40, slot("minute", sets(1, reps(41)))))[0]?.cures?.() ?? [];
+  const cures = overItsMinutes.run(lookAt(doc(40, slot("minute", sets(1, reps(41))))))[0]?.cures?.() ?? [];
   expect(cures.map((cure) => [cure.id, cure.data])).toEqual([["longer-session", { from: 40, to: 55 }]]);
 });
 
 test("a person's own minutes are not the programme's to lengthen", () => {
   const input = { ...doc(60, slot("minute", sets(1, reps(40)))), person: madeUpPerson({ minutes: 45 }) };
-  expect(overItsMinutes.run(input)[0]?.cures?.()).toEqual([]);
+  expect(overItsMinutes.run(lookAt(input))[0]?.cures?.()).toEqual([]);
 });
 
 test("cuts that fit come before cuts that only help, and each says what is left", () => {
@@ -95,7 +96,7 @@ test("cuts that fit come before cuts that only help, and each says what is left"
     slot("minute", sets(3, reps(5), { restS: 300 })),
     slot("other", sets(3, reps(5), { restS: 300 })),
   );
-  const cures = overItsMinutes.run(input)[0]?.cures?.() ?? [];
+  const cures = overItsMinutes.run(lookAt(input))[0]?.cures?.() ?? [];
   expect(
     cures.map(({ id, data, partly, group }) => [id, data["highS"] ?? null, data["overS"] ?? null, partly ?? group]),
   ).toEqual([

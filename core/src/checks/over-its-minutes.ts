@@ -1,5 +1,5 @@
-import type { SessionSeconds } from "../measures/index.ts";
-import { type Path, type Session, slotsOf } from "../model/index.ts";
+import { type SessionSeconds, sessionSeconds } from "../measures/index.ts";
+import { type ExerciseId, type Path, type Session, slotsOf } from "../model/index.ts";
 import {
   changesTo,
   inPairs,
@@ -12,7 +12,7 @@ import {
   withShortRests,
 } from "./cures/shorten.ts";
 import type { Check, CheckInput, Cure, Facts, Found } from "./run/check.ts";
-import { judgedWeeks } from "./run/judged-weeks.ts";
+import type { AskedWeek, Look } from "./run/look.ts";
 import { sessionPath } from "./run/walk.ts";
 
 type Data = Facts & {
@@ -23,18 +23,22 @@ type Data = Facts & {
   readonly side: "over" | "cannot judge";
 };
 
-/** A week with how long the session takes in it. */
-interface Judged {
+/** The week in which a session takes longest, the first of equals. */
+interface Longest {
   readonly week: number;
-  readonly light: boolean;
   readonly seconds: SessionSeconds;
 }
 
-function longest(input: CheckInput, phaseIndex: number, session: Session, parts: Parts): Judged {
-  const weeks = judgedWeeks(input.programme.phases[phaseIndex]!).map(({ week, light }): Judged => {
-    return { week, light, seconds: secondsOf(session, parts, week, light, input.catalogue) };
-  });
-  return weeks.reduce((worst, judged) => (judged.seconds.typical > worst.seconds.typical ? judged : worst));
+function longestOf(weeks: readonly AskedWeek[], secondsIn: (week: AskedWeek) => SessionSeconds): Longest {
+  return weeks
+    .map((week): Longest => ({ week: week.week, seconds: secondsIn(week) }))
+    .reduce((worst, one) => (one.seconds.typical > worst.seconds.typical ? one : worst));
+}
+
+/** How long a session takes at most when its work is cut to these parts. */
+function longestWith(look: Look, phaseIndex: number, session: Session, parts: Parts): SessionSeconds {
+  const secondsIn = ({ week, light }: AskedWeek) => secondsOf(session, parts, week, light, look.catalogue);
+  return longestOf(look.weeks[phaseIndex]!, secondsIn).seconds;
 }
 
 /** Sets that are fewer, by slot. */
@@ -61,13 +65,13 @@ function pairsOf(input: CheckInput, parts: Parts): readonly (readonly string[])[
  * Cuts that keep every movement, the mildest first; those that fit come before those that only help. Of those that fit,
  * the mildest with pairs and the mildest without are offered.
  */
-function cutsOf(input: CheckInput, phaseIndex: number, session: Session, limitS: number): readonly Cure[] {
-  const sessionIndex = input.programme.phases[phaseIndex]!.sessions.indexOf(session);
+function cutsOf(look: Look, phaseIndex: number, session: Session, limitS: number): readonly Cure[] {
+  const sessionIndex = look.programme.phases[phaseIndex]!.sessions.indexOf(session);
   const at = sessionPath(phaseIndex, sessionIndex);
-  const fits = (parts: Parts) => longest(input, phaseIndex, session, parts).seconds.high <= limitS;
+  const fits = (parts: Parts) => longestWith(look, phaseIndex, session, parts).high <= limitS;
   const whole = partsOf(session);
   const rested = withShortRests(whole);
-  const paired = inPairs(rested, input.catalogue);
+  const paired = inPairs(rested, look.catalogue);
   const ways = [
     { parts: rested, rest: true },
     { parts: paired, rest: true },
@@ -76,18 +80,18 @@ function cutsOf(input: CheckInput, phaseIndex: number, session: Session, limitS:
     { parts: withOneSetFewer(paired), rest: true },
     { parts: withSetsThatFit(paired, fits), rest: true },
   ];
-  const before = longest(input, phaseIndex, session, whole).seconds;
+  const before = longestWith(look, phaseIndex, session, whole);
   const cures = ways.flatMap(({ parts, rest }): readonly Cure[] => {
     const changes = changesTo(session, parts, at);
-    const { typical, high } = longest(input, phaseIndex, session, parts).seconds;
+    const { typical, high } = longestWith(look, phaseIndex, session, parts);
     if (changes.length === 0 || typical >= before.typical) return [];
     const overS = Math.max(0, high - limitS);
     const rests = rest && changesTo(session, rested, at).length > 0 ? { restS: SHORT_REST_S } : {};
-    const pairs = pairsOf(input, parts);
+    const pairs = pairsOf(look, parts);
     const data = {
       ...rests,
       pairs,
-      fewer: fewerSets(input, session, parts),
+      fewer: fewerSets(look, session, parts),
       typicalS: typical,
       highS: high,
       overS,
@@ -110,6 +114,44 @@ function givenMore(session: Session, minutesAt: Path, highS: number): readonly C
   return [{ id: "longer-session", data, changes: [{ op: "set", at: minutesAt, value: minutes }] }];
 }
 
+function judgeSession(look: Look, phaseAt: number, sessionAt: number): Found<Data> | undefined {
+  const phase = look.programme.phases[phaseAt]!;
+  const session = phase.sessions[sessionAt]!;
+  const of = look.person !== undefined && look.person.minutes < session.minutes ? "person" : "session";
+  const minutes = of === "person" ? look.person!.minutes : session.minutes;
+  const limitS = minutes * 60;
+  const timing = (id: ExerciseId) => look.catalogue.exercises.get(id);
+  const { week, seconds } = longestOf(look.weeks[phaseAt]!, ({ sessions }) =>
+    sessionSeconds(sessions[sessionAt]!, timing),
+  );
+  const { parts, low, typical, high, assumed, unknown } = seconds;
+  const isOver = !(high <= limitS);
+  if (!isOver && unknown.length === 0) return undefined;
+  const at = [...sessionPath(phaseAt, sessionAt), "minutes"];
+  const about = { phase: phase.key, session: session.key, title: session.title, minutes };
+  if (!isOver) {
+    return { at, severity: "note", data: { ...about, side: "cannot judge", unknown, typicalS: typical } };
+  }
+  return {
+    at,
+    severity: low <= limitS ? "warn" : "stop",
+    data: {
+      ...about,
+      side: "over",
+      of,
+      week,
+      lowS: low,
+      typicalS: typical,
+      highS: high,
+      overS: high - limitS,
+      parts: { ...parts },
+      assumed: assumed.map(({ exercise, what }) => ({ exercise, what })),
+      unknown,
+    },
+    cures: () => [...cutsOf(look, phaseAt, session, limitS), ...(of === "session" ? givenMore(session, at, high) : [])],
+  };
+}
+
 /**
  * A session that takes longer than its minutes: a warning when only the upper estimate does, a stop when even the
  * lower one does. The week that asks for most counts; a person's own minutes count where they are fewer.
@@ -121,44 +163,14 @@ export const overItsMinutes: Check<"session/over-its-minutes", Data> = {
   id: "session/over-its-minutes",
   severity: "warn",
   sources: ["ours"],
-  run(input) {
-    return input.programme.phases.flatMap((phase, p) =>
-      phase.sessions.flatMap((session, s): readonly Found<Data>[] => {
-        const of = input.person !== undefined && input.person.minutes < session.minutes ? "person" : "session";
-        const minutes = of === "person" ? input.person!.minutes : session.minutes;
-        const limitS = minutes * 60;
-        const { week, seconds } = longest(input, p, session, partsOf(session));
-        const { parts, low, typical, high, assumed, unknown } = seconds;
-        const at = [...sessionPath(p, s), "minutes"];
-        const about = { phase: phase.key, session: session.key, title: session.title, minutes };
-        const found: Found<Data>[] = [];
-        if (!(high <= limitS)) {
-          found.push({
-            at,
-            severity: low <= limitS ? "warn" : "stop",
-            data: {
-              ...about,
-              side: "over",
-              of,
-              week,
-              lowS: low,
-              typicalS: typical,
-              highS: high,
-              overS: high - limitS,
-              parts: { ...parts },
-              assumed: assumed.map(({ exercise, what }) => ({ exercise, what })),
-              unknown,
-            },
-            cures: () => [
-              ...cutsOf(input, p, session, limitS),
-              ...(of === "session" ? givenMore(session, at, high) : []),
-            ],
-          });
-        } else if (unknown.length > 0) {
-          found.push({ at, severity: "note", data: { ...about, side: "cannot judge", unknown, typicalS: typical } });
-        }
-        return found;
-      }),
-    );
+  run(look) {
+    const found: Found<Data>[] = [];
+    look.programme.phases.forEach((phase, p) => {
+      phase.sessions.forEach((_, s) => {
+        const one = judgeSession(look, p, s);
+        if (one !== undefined) found.push(one);
+      });
+    });
+    return found;
   },
 };

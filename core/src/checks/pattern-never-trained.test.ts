@@ -14,6 +14,7 @@ import {
   timeOf,
 } from "../testing/index.ts";
 import { patternNeverTrained } from "./pattern-never-trained.ts";
+import { lookAt } from "./run/look.ts";
 
 const PATTERN_OF: Readonly<Record<string, Pattern>> = {
   squat: "squat",
@@ -134,7 +135,7 @@ test("the remedy is the first form of a ladder, in the session with most time to
     ]),
     catalogue,
   };
-  const cures = patternNeverTrained.run(two)[0]?.cures?.() ?? [];
+  const cures = patternNeverTrained.run(lookAt(two))[0]?.cures?.() ?? [];
   expect(cures[0]?.data).toEqual({ exercise: "band-row", name: "Band row", session: "Session short", sets: 2 });
   expect(cures[0]?.changes).toMatchObject([
     {
@@ -146,12 +147,14 @@ test("the remedy is the first form of a ladder, in the session with most time to
 });
 
 test("in a place without bands it is a form that can be done there", () => {
-  const cures = patternNeverTrained.run(doc(without("pull"), { place: madeUpPlace({ equipment: {} }) }))[0]?.cures?.();
+  const cures = patternNeverTrained
+    .run(lookAt(doc(without("pull"), { place: madeUpPlace({ equipment: {} }) })))[0]
+    ?.cures?.();
   expect(cures?.map((cure) => cure.data["exercise"])).toEqual(["pull", "pull"]);
 });
 
 test("a hold is asked at the low end of its range", () => {
-  const [found] = patternNeverTrained.run(doc(without("plank")));
+  const [found] = patternNeverTrained.run(lookAt(doc(without("plank"))));
   const change = found?.cures?.()[0]?.changes[0];
   expect(change).toMatchObject({
     value: {

@@ -1,4 +1,4 @@
-import { askedWeek, type LaneWork, lanesTrained } from "../measures/index.ts";
+import { type LaneWork, lanesTrained } from "../measures/index.ts";
 import { type Exercise, LANES, type Lane, laneOf, type Severity, type Status } from "../model/index.ts";
 import { canBeDoneAt, newSlotCures } from "./cures/new-slot.ts";
 import type { Check, CheckInput, Facts, Found } from "./run/check.ts";
@@ -46,15 +46,15 @@ export const patternNeverTrained: Check<"week/pattern-never-trained", Data> = {
   id: "week/pattern-never-trained",
   severity: "warn",
   sources: ["practice"],
-  run(input) {
-    const { programme, catalogue } = input;
+  run(look) {
+    const { programme, catalogue } = look;
     return programme.phases.flatMap((phase, index): Found<Data>[] => {
-      const trained = lanesTrained(askedWeek(phase, 1), catalogue);
+      const trained = lanesTrained(look.weeks[index]![0]!.sessions, catalogue);
       return LANES.filter((lane) => !(trained[lane].sets > 0)).map((lane) => ({
         at: phasePath(index),
         severity: severityOf(lane, trained, programme.status),
         data: { phase: phase.key, title: phase.title, lane, status: programme.status },
-        cures: () => newSlotCures(input, index, startForms(input, lane)),
+        cures: () => newSlotCures(look, index, startForms(look, lane)),
       }));
     });
   },

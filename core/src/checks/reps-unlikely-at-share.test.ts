@@ -11,6 +11,7 @@ import {
   testCheck,
 } from "../testing/index.ts";
 import { repsUnlikelyAtShare } from "./reps-unlikely-at-share.ts";
+import { lookAt } from "./run/look.ts";
 
 const catalogue = madeUpCatalogue([madeUpExercise({ id: "squat", name: "Squat" })]);
 const doc = (dose: Dose, changes?: readonly { week: number; dose: Dose }[]) => ({
@@ -54,7 +55,7 @@ testCheck(repsUnlikelyAtShare, {
 });
 
 function remedies(dose: Dose): readonly string[] {
-  const cures = repsUnlikelyAtShare.run(doc(dose))[0]?.cures?.() ?? [];
+  const cures = repsUnlikelyAtShare.run(lookAt(doc(dose)))[0]?.cures?.() ?? [];
   return cures.map((cure) => {
     const [change] = cure.changes;
     return change?.op === "set" ? printDose(change.value as Dose) : "none";

@@ -2,7 +2,7 @@ import { type Dose, printDose, type SetDose } from "../model/index.ts";
 import { REPS_AT_PERCENT_BOOK } from "../tables/index.ts";
 import { type SharedSet, unlikelySets, WIDEST_TIMES } from "./reps-possible.ts";
 import type { Check, Cure, Facts, Found } from "./run/check.ts";
-import { type DosePlace, slotDoses, slotPlaces } from "./run/walk.ts";
+import { aboutDose, type DosePlace, pathOfDose } from "./run/walk.ts";
 
 type Data = Facts & {
   readonly exercise: string;
@@ -50,7 +50,9 @@ function isLike(a: SetDose, b: SetDose): boolean {
   return JSON.stringify([a.amount, a.percent, a.reserve]) === JSON.stringify([b.amount, b.percent, b.reserve]);
 }
 
-function curesFor({ dose, at }: DosePlace): readonly Cure[] {
+function curesFor(place: DosePlace): readonly Cure[] {
+  const { dose } = place;
+  const at = pathOfDose(place);
   const cure = (id: string, after: Dose | undefined): readonly Cure[] =>
     after === undefined
       ? []
@@ -73,35 +75,23 @@ export const repsUnlikelyAtShare: Check<"dose/reps-unlikely-at-share", Data> = {
   id: "dose/reps-unlikely-at-share",
   severity: "warn",
   sources: ["nscaEssentialsTable", "cooke2019", "richensCleather2014", "ours"],
-  run({ programme, catalogue }) {
-    return slotPlaces(programme)
-      .flatMap(slotDoses)
-      .flatMap((place): Found<Data>[] => {
-        const bad = unlikelySets(place.dose);
-        const worst = bad.find(isBeyondAnybody) ?? bad[0];
-        if (worst === undefined) return [];
-        const { phase, session, slot, fromWeek, exercise, dose, at } = place;
-        return [
-          {
-            at,
-            severity: isBeyondAnybody(worst) ? "stop" : "warn",
-            data: {
-              phase,
-              session,
-              slot: slot ?? null,
-              ...(fromWeek === undefined ? {} : { fromWeek }),
-              exercise,
-              name: catalogue.exercises.get(exercise)?.name ?? exercise,
-              dose: printDose(dose),
-              percent: worst.percent,
-              set: worst.set + 1,
-              needed: worst.needed,
-              fresh: worst.fresh,
-              possible: worst.possible,
-            },
-            cures: () => curesFor(place),
-          },
-        ];
-      });
+  run({ doses, catalogue }) {
+    return doses.flatMap((place): readonly Found<Data>[] => {
+      const bad = unlikelySets(place.dose);
+      const worst = bad.find(isBeyondAnybody) ?? bad[0];
+      if (worst === undefined) return [];
+      const { exercise, dose } = place;
+      const { percent, set, needed, fresh, possible } = worst;
+      const name = catalogue.exercises.get(exercise)?.name ?? exercise;
+      const figures = { percent, set: set + 1, needed, fresh, possible };
+      return [
+        {
+          at: pathOfDose(place),
+          severity: isBeyondAnybody(worst) ? "stop" : "warn",
+          data: { ...aboutDose(place), exercise, name, dose: printDose(dose), ...figures },
+          cures: () => curesFor(place),
+        },
+      ];
+    });
   },
 };

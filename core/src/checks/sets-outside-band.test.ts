@@ -11,6 +11,7 @@ import {
   sets,
   testCheck,
 } from "../testing/index.ts";
+import { lookAt } from "./run/look.ts";
 import { setsOutsideBand } from "./sets-outside-band.ts";
 
 const shares = (muscles: readonly Muscle[], share: 1 | 0.5): MuscleShares =>
@@ -120,7 +121,7 @@ testCheck(setsOutsideBand, {
 });
 
 function firstCure(input: ReturnType<typeof doc>): readonly (readonly [string, string])[] {
-  const [cure] = setsOutsideBand.run(input)[0]?.cures?.() ?? [];
+  const [cure] = setsOutsideBand.run(lookAt(input))[0]?.cures?.() ?? [];
   return (cure?.changes ?? []).map((change) => [
     change.at.slice(4).join("."),
     change.op === "set" ? printDose(change.value as Dose) : change.op,
@@ -149,6 +150,6 @@ test("too many are taken where most are", () => {
 });
 
 test("a mover that no slot trains gets a slot", () => {
-  const [cure] = setsOutsideBand.run(doc([slot("rest", 4), slot("curl", 4)]))[0]?.cures?.() ?? [];
+  const [cure] = setsOutsideBand.run(lookAt(doc([slot("rest", 4), slot("curl", 4)])))[0]?.cures?.() ?? [];
   expect(cure?.changes).toMatchObject([{ op: "insert", value: { first: "all" } }]);
 });

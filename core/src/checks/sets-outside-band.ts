@@ -1,10 +1,10 @@
-import { askedWeek, directSets, type MuscleQuarters, weeklySets } from "../measures/index.ts";
-import { MUSCLES, type Muscle, type Programme, type Span } from "../model/index.ts";
+import { type AskedSession, isDirectSet, type WeeklySets, weeklySets } from "../measures/index.ts";
+import { type Catalogue, MUSCLES, type Muscle, type Programme, type Span } from "../model/index.ts";
 import { weeklyBand } from "../tables/index.ts";
 import { inSets, type Quarters, quarters } from "../units.ts";
 import { setsCures } from "./cures/sets-cures.ts";
-import type { Check, CheckInput, Facts, Found } from "./run/check.ts";
-import { judgedWeeks } from "./run/judged-weeks.ts";
+import type { Check, Facts, Found } from "./run/check.ts";
+import type { Look } from "./run/look.ts";
 import { phasePath } from "./run/walk.ts";
 
 type Data = Facts & {
@@ -16,8 +16,9 @@ type Data = Facts & {
 /** Muscles that move the body about: with too little for them a programme is short, even if no slot was meant for them. */
 const MOVERS: readonly Muscle[] = ["chest", "lats", "mid back", "buttocks", "front thigh", "back thigh"];
 
-interface Count {
-  readonly quarters: MuscleQuarters;
+const NONE: readonly Count[] = [];
+
+interface Count extends WeeklySets {
   readonly week: number;
   readonly weeks: readonly number[];
   readonly light: boolean;
@@ -30,7 +31,8 @@ interface Band extends Span {
 
 function bandOf(programme: Programme, muscle: Muscle): Band {
   const own = programme.weekly?.sets?.[muscle];
-  return own === undefined ? { ...weeklyBand(programme.status, muscle), own: false } : { ...own, own: true };
+  const { from, to } = own ?? weeklyBand(programme.status, muscle);
+  return { from, to, own: own !== undefined };
 }
 
 function sizeOf(count: Count, muscle: Muscle): Quarters {
@@ -39,25 +41,43 @@ function sizeOf(count: Count, muscle: Muscle): Quarters {
 
 /** The counts on the wrong side of an end of the band, the furthest first. A light week is never too little. */
 function outside(counts: readonly Count[], muscle: Muscle, band: Band, side: "under" | "over"): readonly Count[] {
-  if (side === "over") {
-    const high = counts.filter((count) => !(sizeOf(count, muscle) <= quarters(band.to)));
-    return high.sort((a, b) => sizeOf(b, muscle) - sizeOf(a, muscle));
-  }
-  const low = counts.filter((count) => !count.light && !(sizeOf(count, muscle) >= quarters(band.from)));
-  return low.sort((a, b) => sizeOf(a, muscle) - sizeOf(b, muscle));
+  const isOutside = (count: Count) =>
+    side === "over"
+      ? !(sizeOf(count, muscle) <= quarters(band.to))
+      : !count.light && !(sizeOf(count, muscle) >= quarters(band.from));
+  if (!counts.some(isOutside)) return NONE;
+  const sign = side === "over" ? -1 : 1;
+  return counts.filter(isOutside).sort((a, b) => sign * (sizeOf(a, muscle) - sizeOf(b, muscle)));
 }
 
-function judgePhase(input: CheckInput, phaseIndex: number): readonly Found<Data>[] {
-  const { programme, catalogue } = input;
+/** Muscles that some slot is for. */
+function directMuscles(sessions: readonly AskedSession[], { exercises }: Catalogue): ReadonlySet<Muscle> {
+  const direct = new Set<Muscle>();
+  for (const { blocks } of sessions) {
+    for (const { slots } of blocks) {
+      for (const slot of slots) {
+        const exercise = exercises.get(slot.exercise);
+        if (exercise === undefined || !slot.dose.sets.some((set) => isDirectSet(exercise, set))) continue;
+        for (const muscle in exercise.muscles)
+          if (exercise.muscles[muscle as Muscle] === 1) direct.add(muscle as Muscle);
+      }
+    }
+  }
+  return direct;
+}
+
+function judgePhase(look: Look, phaseIndex: number): readonly Found<Data>[] {
+  const { programme, catalogue } = look;
   const phase = programme.phases[phaseIndex]!;
   const at = phasePath(phaseIndex);
   const about = { phase: phase.key, title: phase.title, status: programme.status };
-  const counts = judgedWeeks(phase).map((judged): Count => {
-    return { ...judged, quarters: weeklySets(askedWeek(phase, judged.week), catalogue).quarters };
+  const weeks = look.weeks[phaseIndex]!;
+  const counts = weeks.map(({ week, weeks: alike, light, sessions }): Count => {
+    return { week, weeks: alike, light, ...weeklySets(sessions, catalogue) };
   });
-  const sessions = askedWeek({ ...phase, light: [] }, 1);
-  const { unknown } = weeklySets(sessions, catalogue);
-  const direct = new Set(sessions.flatMap((session) => [...directSets(session, catalogue).keys()]));
+  const { unknown } = counts[0]!;
+  const { sessions } = weeks.find(({ light }) => !light) ?? weeks[0]!;
+  const direct = directMuscles(sessions, catalogue);
   const helping: { muscle: Muscle; sets: number }[] = [];
   const found: Found<Data>[] = [];
   for (const muscle of MUSCLES) {
@@ -78,7 +98,7 @@ function judgePhase(input: CheckInput, phaseIndex: number): readonly Found<Data>
       found.push({
         at,
         data: { ...data, week: worst.week, weeks },
-        cures: () => setsCures(input, phaseIndex, muscle, side, gap as Quarters),
+        cures: () => setsCures(look, phaseIndex, muscle, side, gap as Quarters),
       });
     }
   }
@@ -105,7 +125,7 @@ export const setsOutsideBand: Check<"week/sets-outside-band", Data> = {
   id: "week/sets-outside-band",
   severity: "warn",
   sources: ["pelland2024", "iusca2021", "bazValle2022", "practice", "ours"],
-  run(input) {
-    return input.programme.phases.flatMap((_, index) => judgePhase(input, index));
+  run(look) {
+    return look.programme.phases.flatMap((_, index) => judgePhase(look, index));
   },
 };

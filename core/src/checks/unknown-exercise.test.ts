@@ -10,6 +10,7 @@ import {
   testCheck,
   timeOf,
 } from "../testing/index.ts";
+import { lookAt } from "./run/look.ts";
 import { unknownExercise } from "./unknown-exercise.ts";
 
 const catalogue = madeUpCatalogue([
@@ -62,7 +63,7 @@ testCheck(unknownExercise, {
 });
 
 test("each near name is a remedy, those of the slot's own pattern first", () => {
-  const [found] = unknownExercise.run(doc("cabel-row"));
+  const [found] = unknownExercise.run(lookAt(doc("cabel-row")));
   expect(found?.cures?.().map((cure) => cure.changes)).toEqual([
     [{ op: "set", at: ["phases", 0, "sessions", 0, "work", 1, "first"], value: "cable-row" }],
     [{ op: "set", at: ["phases", 0, "sessions", 0, "work", 1, "first"], value: "table-row" }],

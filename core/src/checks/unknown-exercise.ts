@@ -1,10 +1,12 @@
 import { nearExercises } from "../exercises/index.ts";
 import type { Exercise, ExerciseId, Path, Pattern } from "../model/index.ts";
 import type { Check, CheckInput, Cure, Facts, Found } from "./run/check.ts";
-import { itemPlaces, slotPlaces } from "./run/walk.ts";
+import type { Look } from "./run/look.ts";
+import { aboutPlace, pathOf } from "./run/walk.ts";
 
 type Data = Facts & { readonly exercise: string };
 
+/** An exercise that the programme names. */
 interface Named {
   readonly exercise: ExerciseId;
   readonly at: Path;
@@ -12,23 +14,25 @@ interface Named {
   readonly pattern?: Pattern;
 }
 
-/** Every exercise that the programme names, with where. */
-function namedExercises(input: CheckInput): readonly Named[] {
-  const slots = slotPlaces(input.programme).map(({ slot, at, phase, session }) => ({
-    exercise: slot.first,
-    at: [...at, "first"],
-    about: { phase: phase.key, session: session.key, slot: slot.slot },
-    pattern: slot.pattern,
-  }));
-  const items = itemPlaces(input.programme).flatMap(({ exercise, others, at, phase, session, item }) => [
-    { exercise, at: [...at, "do"], about: { phase, session, item } },
-    ...others.map((other, index) => ({
-      exercise: other,
-      at: [...at, "or", index],
-      about: { phase, session, item: `${item}, or ${index + 1}` },
-    })),
-  ]);
-  return [...slots, ...items];
+/** Every exercise that the programme names and the catalogue does not, with where. */
+function unknownIn({ slots, items, catalogue }: Look): readonly Named[] {
+  const isUnknown = (id: ExerciseId) => !catalogue.exercises.has(id);
+  const named: Named[] = [];
+  for (const place of slots) {
+    const { first: exercise, pattern } = place.slot;
+    if (!isUnknown(exercise)) continue;
+    named.push({ exercise, at: [...pathOf(place), "first"], about: aboutPlace(place), pattern });
+  }
+  for (const place of items) {
+    const about = aboutPlace(place);
+    if (isUnknown(place.exercise)) named.push({ exercise: place.exercise, at: [...pathOf(place), "do"], about });
+    place.others.forEach((exercise, index) => {
+      if (!isUnknown(exercise)) return;
+      const item = `${about["item"]}, or ${index + 1}`;
+      named.push({ exercise, at: [...pathOf(place), "or", index], about: { ...about, item } });
+    });
+  }
+  return named;
 }
 
 /** Names that may have been meant, those of the wanted pattern first. */
@@ -48,12 +52,11 @@ export const unknownExercise: Check<"slot/unknown-exercise", Data> = {
   severity: "stop",
   sources: ["ours"],
   always: true,
-  run(input) {
-    return namedExercises(input).flatMap(({ exercise, at, about, pattern }): Found<Data>[] => {
-      if (input.catalogue.exercises.has(exercise)) return [];
+  run(look) {
+    return unknownIn(look).map(({ exercise, at, about, pattern }): Found<Data> => {
       let known: ReturnType<typeof nearNames> | undefined;
       const near = () => {
-        known ??= nearNames(input, exercise, pattern);
+        known ??= nearNames(look, exercise, pattern);
         return known;
       };
       const cures = (): readonly Cure[] =>
@@ -62,7 +65,7 @@ export const unknownExercise: Check<"slot/unknown-exercise", Data> = {
           data: { exercise, id, name },
           changes: [{ op: "set", at, value: id }],
         }));
-      return [{ at, data: { ...about, exercise }, more: () => ({ near: near() }), cures }];
+      return { at, data: { ...about, exercise }, more: () => ({ near: near() }), cures };
     });
   },
 };

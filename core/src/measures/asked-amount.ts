@@ -26,8 +26,8 @@ export function askedAmount(amount: Amount): Asked {
 /** @returns the amount of a whole set, short bouts included: seconds of a hold, repetitions of a set */
 export function askedInSet(set: SetDose): Asked {
   const first = askedAmount(set.amount);
-  const bouts = (set.within?.bouts ?? []).reduce((sum, bout) => sum + bout, 0);
-  return { count: first.count + bouts, said: first.said };
+  if (set.within === undefined) return first;
+  return { count: set.within.bouts.reduce((sum, bout) => sum + bout, first.count), said: first.said };
 }
 
 /** @returns repetitions in reserve as one number, the middle of the range; undefined when not said */

@@ -6,7 +6,6 @@ import {
   type Pattern,
   type Phase,
   type Session,
-  type Slot,
   type SlotKey,
   slotsOf,
   type WarmUp,
@@ -40,21 +39,35 @@ export interface AskedSession {
   readonly conditioning: readonly { readonly exercise: ExerciseId; readonly dose: Dose }[];
 }
 
-function askedBlock(block: Block, doseOf: (slot: Slot) => Dose): AskedBlock {
-  const kind = "pair" in block ? "pair" : "round" in block ? "round" : "straight";
-  const slots = slotsOf(block).map((slot) => ({
-    key: slot.slot,
-    exercise: slot.first,
-    dose: doseOf(slot),
-    pattern: slot.pattern,
-  }));
-  return "slot" in block || block.restS === undefined ? { kind, slots } : { kind, restS: block.restS, slots };
+function askedBlock(block: Block, week: number, light: boolean): AskedBlock {
+  const slots = slotsOf(block).map((slot): AskedSlot => {
+    const dose = doseInWeek(slot, week);
+    const { slot: key, first: exercise, pattern } = slot;
+    return { key, exercise, dose: light ? lightDose(dose) : dose, pattern };
+  });
+  if ("slot" in block) return { kind: "straight", slots };
+  const kind = "pair" in block ? "pair" : "round";
+  return block.restS === undefined ? { kind, slots } : { kind, restS: block.restS, slots };
 }
 
-function askedWarmUp(item: WarmUp, slots: readonly AskedSlot[]): AskedSession["warmup"] {
-  if ("do" in item) return [{ exercise: item.do, dose: item.dose }];
-  const lead = slots.find((slot) => slot.key === item.ramp);
-  return lead === undefined ? [] : [{ exercise: lead.exercise, dose: rampDose(item.sets), for: item.ramp }];
+function leadOf(blocks: readonly AskedBlock[], key: SlotKey): AskedSlot | undefined {
+  for (const { slots } of blocks) {
+    const lead = slots.find((slot) => slot.key === key);
+    if (lead !== undefined) return lead;
+  }
+  return undefined;
+}
+
+function askedWarmUp(items: readonly WarmUp[], blocks: readonly AskedBlock[]): AskedSession["warmup"] {
+  const warmup: AskedSession["warmup"][number][] = [];
+  for (const item of items) {
+    if ("do" in item) warmup.push({ exercise: item.do, dose: item.dose });
+    else {
+      const lead = leadOf(blocks, item.ramp);
+      if (lead !== undefined) warmup.push({ exercise: lead.exercise, dose: rampDose(item.sets), for: item.ramp });
+    }
+  }
+  return warmup;
 }
 
 /**
@@ -64,11 +77,9 @@ function askedWarmUp(item: WarmUp, slots: readonly AskedSlot[]): AskedSession["w
  * @param light true takes the work down to a light week; warm-up and conditioning stay
  */
 export function askedSession(session: Session, week: number, light: boolean): AskedSession {
-  const doseOf = (slot: Slot) => (light ? lightDose(doseInWeek(slot, week)) : doseInWeek(slot, week));
-  const blocks = session.work.map((block) => askedBlock(block, doseOf));
-  const slots = blocks.flatMap((block) => block.slots);
+  const blocks = session.work.map((block) => askedBlock(block, week, light));
   return {
-    warmup: (session.warmup ?? []).flatMap((item) => askedWarmUp(item, slots)),
+    warmup: askedWarmUp(session.warmup ?? [], blocks),
     blocks,
     conditioning: (session.conditioning ?? []).map((item) => ({ exercise: item.do, dose: item.dose })),
   };

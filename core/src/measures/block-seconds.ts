@@ -1,4 +1,4 @@
-import type { Dose } from "../model/index.ts";
+import type { Dose, SetDose } from "../model/index.ts";
 import type { AskedBlock } from "./asked-session.ts";
 import { setSeconds, type Timing } from "./set-seconds.ts";
 
@@ -23,8 +23,9 @@ export interface BlockSeconds {
 /** Rest after a turn: the block's own, else the longest that a slot in it asks for, else unknown. */
 function saidRest(slots: readonly TimedSlot[], restS: number | undefined): number | undefined {
   if (restS !== undefined) return restS;
-  const said = slots.flatMap((slot) => slot.dose.restS ?? []);
-  return said.length === 0 ? undefined : Math.max(...said);
+  let longest: number | undefined;
+  for (const { dose } of slots) if (dose.restS !== undefined) longest = Math.max(longest ?? 0, dose.restS);
+  return longest;
 }
 
 /**
@@ -47,24 +48,55 @@ export function blockSeconds(
   restS?: number,
   unsaidRestS: number = REST_WHEN_UNSAID_S,
 ): BlockSeconds {
-  const groups = kind === "straight" ? slots.map((slot) => [slot]) : [slots];
-  const assumed = new Set<"rest" | "reps">();
-  let [setUp, work, rest] = [0, 0, 0];
-  for (const group of groups) {
-    const turns = Math.max(0, ...group.map((slot) => slot.dose.sets.length));
-    const said = saidRest(group, restS);
-    if (said === undefined && turns > 1) assumed.add("rest");
-    rest += Math.max(0, turns - 1) * (said ?? unsaidRestS);
-    for (const { exercise, dose } of group) {
-      setUp += exercise.setupS;
-      work += Math.max(0, dose.sets.length - 1) * exercise.changeS;
-      for (const set of dose.sets) {
-        const took = setSeconds(exercise, set, dose.tempo);
-        work += took.seconds;
-        if (!took.said) assumed.add("reps");
-      }
-    }
+  const whole = { setUp: 0, work: 0, rest: 0, changes: 0, restAssumed: false, repsAssumed: false };
+  if (kind === "straight") for (const slot of slots) addGroup(whole, [slot], restS, unsaidRestS);
+  else addGroup(whole, slots, restS, unsaidRestS);
+  for (let i = 1; i < slots.length; i++) whole.changes += slots[i]!.exercise.moveS;
+  const { setUp, work, rest, changes, restAssumed, repsAssumed } = whole;
+  return { setUp, work, rest, changes, assumed: assumedOf(restAssumed, repsAssumed) };
+}
+
+const NOTHING_ASSUMED: BlockSeconds["assumed"] = [];
+
+function assumedOf(rest: boolean, reps: boolean): BlockSeconds["assumed"] {
+  if (!rest && !reps) return NOTHING_ASSUMED;
+  return [...(rest ? (["rest"] as const) : []), ...(reps ? (["reps"] as const) : [])];
+}
+
+/** A block while it is summed. */
+interface Sum {
+  setUp: number;
+  work: number;
+  rest: number;
+  restAssumed: boolean;
+  repsAssumed: boolean;
+}
+
+/** Adds slots that are done in turn; a straight slot is a group of its own. */
+function addGroup(sum: Sum, group: readonly TimedSlot[], restS: number | undefined, unsaidRestS: number): void {
+  let turns = 0;
+  for (const { exercise, dose } of group) {
+    turns = Math.max(turns, dose.sets.length);
+    sum.setUp += exercise.setupS;
+    sum.work += Math.max(0, dose.sets.length - 1) * exercise.changeS;
+    const { seconds, said } = setsSeconds(exercise, dose);
+    sum.work += seconds;
+    sum.repsAssumed ||= !said;
   }
-  const changes = slots.slice(1).reduce((sum, slot) => sum + slot.exercise.moveS, 0);
-  return { setUp, work, rest, changes, assumed: [...assumed] };
+  if (turns < 2) return;
+  const said = saidRest(group, restS);
+  sum.restAssumed ||= said === undefined;
+  sum.rest += (turns - 1) * (said ?? unsaidRestS);
+}
+
+/** All sets of a dose; sets that are one and the same are timed once. */
+function setsSeconds(timing: Timing, dose: Dose): { seconds: number; said: boolean } {
+  let [seconds, said] = [0, true];
+  let before: { set: SetDose; took: ReturnType<typeof setSeconds> } | undefined;
+  for (const set of dose.sets) {
+    if (before?.set !== set) before = { set, took: setSeconds(timing, set, dose.tempo) };
+    seconds += before.took.seconds;
+    said &&= before.took.said;
+  }
+  return { seconds, said };
 }

@@ -1,8 +1,7 @@
 import { type Catalogue, MUSCLES, type Muscle } from "../model/index.ts";
-import { inSets, quarters } from "../units.ts";
 import { askedReserve } from "./asked-amount.ts";
 import { type AskedSession, workOf } from "./asked-session.ts";
-import { setQuarters } from "./set-quarters.ts";
+import { isDirectSet } from "./set-quarters.ts";
 
 /** Direct sets in one session that load a muscle hard. Ours, no source. */
 export const HARD_SETS = 3;
@@ -25,11 +24,12 @@ export function directSets(session: AskedSession, catalogue: Catalogue): Readonl
     for (const set of slot.dose.sets) {
       const reserve = askedReserve(set);
       const near = reserve === undefined || reserve <= HARD_RESERVE ? 1 : 0;
-      const added = setQuarters(exercise, set);
-      for (const muscle of MUSCLES) {
-        if (!(inSets(added[muscle] ?? quarters(0)) >= 1)) continue;
-        const before = counts.get(muscle) ?? { direct: 0, near: 0 };
-        counts.set(muscle, { direct: before.direct + 1, near: before.near + near });
+      if (!isDirectSet(exercise, set)) continue;
+      for (const muscle in exercise.muscles) {
+        const name = muscle as Muscle;
+        if (exercise.muscles[name] !== 1) continue;
+        const before = counts.get(name) ?? { direct: 0, near: 0 };
+        counts.set(name, { direct: before.direct + 1, near: before.near + near });
       }
     }
   }

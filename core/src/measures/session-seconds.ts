@@ -38,7 +38,43 @@ export function upperSeconds(typical: number): Seconds {
   return seconds(Math.ceil(typical / 4) * 5);
 }
 
-const NOTHING: BlockSeconds = { setUp: 0, work: 0, rest: 0, changes: 0, assumed: [] };
+type Lookup = (id: ExerciseId) => Timing | undefined;
+
+/** A movement whose timing is known; one that is not is put down as unknown. */
+function timed(slots: readonly Asking[], lookup: Lookup, unknown: ExerciseId[]): readonly TimedSlot[] {
+  const known: TimedSlot[] = [];
+  for (const { exercise: id, dose } of slots) {
+    const exercise = lookup(id);
+    if (exercise === undefined) unknown.push(id);
+    else known.push({ exercise, dose });
+  }
+  return known;
+}
+
+type Asking = { readonly exercise: ExerciseId; readonly dose: TimedSlot["dose"] };
+
+function lengthOf(block: BlockSeconds): number {
+  return block.setUp + block.work + block.rest + block.changes;
+}
+
+/** Seconds before the work. Lighter sets before a slot need no set-up, only a change of plates before each. */
+function warmUpSeconds(items: AskedSession["warmup"], lookup: Lookup, unknown: ExerciseId[]): number {
+  let sum = 0;
+  items.forEach((item, index) => {
+    const [slot] = timed([item], lookup, unknown);
+    if (slot === undefined) return;
+    const block = blockSeconds("straight", [slot], undefined, 0);
+    sum += lengthOf(block);
+    if (item.for !== undefined) sum += slot.exercise.changeS - block.setUp;
+    else if (index > 0) sum += slot.exercise.moveS;
+  });
+  return sum;
+}
+
+/** The slot whose dose leaves open what had to be taken. */
+function openSlot(slots: readonly Asking[], what: "rest" | "reps"): Asking | undefined {
+  return slots.find(({ dose }) => what === "rest" || dose.sets.some((set) => set.amount.kind === "most"));
+}
 
 /**
  * How long a session takes, by part, with a range: no study of set-up and changing times was found, so the typical
@@ -56,61 +92,33 @@ const NOTHING: BlockSeconds = { setUp: 0, work: 0, rest: 0, changes: 0, assumed:
 export function sessionSeconds(session: AskedSession, lookup: (id: ExerciseId) => Timing | undefined): SessionSeconds {
   const unknown: ExerciseId[] = [];
   const assumed: { exercise: ExerciseId; what: "rest" | "reps" }[] = [];
-  const timed = (slots: readonly { exercise: ExerciseId; dose: TimedSlot["dose"] }[]): readonly TimedSlot[] =>
-    slots.flatMap((slot) => {
-      const exercise = lookup(slot.exercise);
-      if (exercise === undefined) unknown.push(slot.exercise);
-      return exercise === undefined ? [] : [{ exercise, dose: slot.dose }];
-    });
-  const all = (block: BlockSeconds) => block.setUp + block.work + block.rest + block.changes;
-
-  const warmUp = session.warmup.reduce((sum, item, index) => {
-    const [slot] = timed([item]);
-    if (slot === undefined) return sum;
-    const block = blockSeconds("straight", [slot], undefined, 0);
-    const changing = item.for === undefined ? 0 : slot.exercise.changeS;
-    return (
-      sum +
-      (item.for === undefined
-        ? all(block) + (index > 0 ? slot.exercise.moveS : 0)
-        : all(block) - block.setUp + changing)
-    );
-  }, 0);
-
+  const warmUp = warmUpSeconds(session.warmup, lookup, unknown);
+  const parts = { setUp: 0, work: 0, rest: 0, changes: 0 };
   let reached = false;
-  let parts = NOTHING;
   for (const block of session.blocks) {
-    const slots = timed(block.slots);
+    const slots = timed(block.slots, lookup, unknown);
     const first = slots[0];
     if (first === undefined) continue;
     const took = blockSeconds(block.kind, slots, block.restS);
-    parts = {
-      setUp: parts.setUp + took.setUp,
-      work: parts.work + took.work,
-      rest: parts.rest + took.rest,
-      changes: parts.changes + took.changes + (reached ? first.exercise.moveS : 0),
-      assumed: [],
-    };
+    parts.setUp += took.setUp;
+    parts.work += took.work;
+    parts.rest += took.rest;
+    parts.changes += took.changes + (reached ? first.exercise.moveS : 0);
     reached = true;
     for (const what of took.assumed) {
-      const open = block.slots.find(
-        (slot) => what === "rest" || slot.dose.sets.some((set) => set.amount.kind === "most"),
-      );
+      const open = openSlot(block.slots, what);
       if (open !== undefined) assumed.push({ exercise: open.exercise, what });
     }
   }
-
   let conditioning = 0;
-  let changes = parts.changes;
-  for (const slot of timed(session.conditioning)) {
-    conditioning += all(blockSeconds("straight", [slot], undefined, 0));
-    if (reached) changes += slot.exercise.moveS;
+  for (const slot of timed(session.conditioning, lookup, unknown)) {
+    conditioning += lengthOf(blockSeconds("straight", [slot], undefined, 0));
+    if (reached) parts.changes += slot.exercise.moveS;
     reached = true;
   }
-
-  const typical = warmUp + parts.setUp + parts.work + parts.rest + changes + conditioning;
+  const typical = warmUp + parts.setUp + parts.work + parts.rest + parts.changes + conditioning;
   return {
-    parts: { warmUp, setUp: parts.setUp, work: parts.work, rest: parts.rest, changes, conditioning },
+    parts: { warmUp, ...parts, conditioning },
     low: lowerSeconds(typical),
     typical: seconds(typical),
     high: upperSeconds(typical),

@@ -12,7 +12,6 @@ export const FULL_HOLD_S = 10;
 
 const NEVER_COUNTED: readonly Pattern[] = ["mobility", "balance", "locomotion", "jump", "throw"];
 
-const NONE = quarters(0);
 const HALF = quarters(0.5);
 const WHOLE = quarters(1);
 
@@ -20,6 +19,23 @@ function counts(exercise: Exercise, set: SetDose): boolean {
   if (NEVER_COUNTED.includes(exercise.pattern)) return false;
   const reserve = askedReserve(set);
   return reserve === undefined || reserve <= MOST_IN_RESERVE;
+}
+
+/** What a set counts for the muscles that drive the movement and for those that help, in quarter-sets. */
+interface Weight {
+  readonly direct: number;
+  readonly helping: number;
+}
+
+const NOTHING: Weight = { direct: 0, helping: 0 };
+const BALLISTIC: Weight = { direct: HALF, helping: 0 };
+const SHORT_HOLD: Weight = { direct: HALF, helping: HALF };
+const FULL: Weight = { direct: WHOLE, helping: HALF };
+
+function weightOf(exercise: Exercise, set: SetDose): Weight {
+  if (!counts(exercise, set)) return NOTHING;
+  if (exercise.mode === "ballistic") return BALLISTIC;
+  return set.amount.kind === "hold" && !(askedInSet(set).count >= FULL_HOLD_S) ? SHORT_HOLD : FULL;
 }
 
 /**
@@ -40,18 +56,12 @@ function counts(exercise: Exercise, set: SetDose): boolean {
  * setQuarters(frontPlank, holdOf30Seconds) //=> { "front trunk": 4, "side trunk": 2 }
  */
 export function setQuarters(exercise: Exercise, set: SetDose): MuscleQuarters {
-  const added: Partial<Record<Muscle, Quarters>> = {};
-  if (!counts(exercise, set)) return added;
-  const short = set.amount.kind === "hold" && !(askedInSet(set).count >= FULL_HOLD_S);
-  const half = exercise.mode === "ballistic" || short;
-  const helping = exercise.mode === "ballistic" ? NONE : HALF;
-  for (const muscle of MUSCLES) {
-    const share = exercise.muscles[muscle];
-    if (share === undefined) continue;
-    const value = share === 1 ? (half ? HALF : WHOLE) : helping;
-    if (value > 0) added[muscle] = value;
-  }
-  return added;
+  return slotQuarters(exercise, { sets: [set] });
+}
+
+/** @returns true when a set is a whole direct set for the muscles that drive the movement */
+export function isDirectSet(exercise: Exercise, set: SetDose): boolean {
+  return weightOf(exercise, set).direct === WHOLE;
 }
 
 /** @returns the sum of two counts */
@@ -67,10 +77,27 @@ export function addQuarters(a: MuscleQuarters, b: MuscleQuarters): MuscleQuarter
 /**
  * What all sets of one slot add to each muscle's weekly count.
  *
+ * @param into a count to add to; by default an empty one
  * @returns quarter-sets, whole
  * @example
  * slotQuarters(dumbbellCurl, threeSetsOfTen) //=> { biceps: 12 }
  */
-export function slotQuarters(exercise: Exercise, dose: Dose): MuscleQuarters {
-  return dose.sets.reduce<MuscleQuarters>((sum, set) => addQuarters(sum, setQuarters(exercise, set)), {});
+export function slotQuarters(
+  exercise: Exercise,
+  dose: Dose,
+  into: Partial<Record<Muscle, Quarters>> = {},
+): MuscleQuarters {
+  let direct = 0;
+  let helping = 0;
+  for (const set of dose.sets) {
+    const weight = weightOf(exercise, set);
+    direct += weight.direct;
+    helping += weight.helping;
+  }
+  for (const muscle in exercise.muscles) {
+    const name = muscle as Muscle;
+    const more = exercise.muscles[name] === 1 ? direct : helping;
+    if (more > 0) into[name] = ((into[name] ?? 0) + more) as Quarters;
+  }
+  return into;
 }

@@ -26,9 +26,11 @@ function boutSeconds(kind: SetDose["amount"]["kind"], count: number, timing: Tim
  */
 export function setSeconds(timing: Timing, set: SetDose, tempo: Dose["tempo"]): { seconds: number; said: boolean } {
   const pacedRepS = tempo === undefined ? 0 : tempo.reduce((sum, part) => sum + part, 0);
+  const { kind } = set.amount;
   const asked = askedAmount(set.amount);
-  const one = (count: number) => boutSeconds(set.amount.kind, count, timing, pacedRepS);
-  const { bouts, restS } = set.within ?? { bouts: [], restS: 0 };
-  const oneSide = one(asked.count) + bouts.reduce((sum, count) => sum + restS + one(count), 0);
+  let oneSide = boutSeconds(kind, asked.count, timing, pacedRepS);
+  if (set.within !== undefined) {
+    for (const count of set.within.bouts) oneSide += set.within.restS + boutSeconds(kind, count, timing, pacedRepS);
+  }
   return { seconds: Math.ceil(set.eachSide ? 2 * oneSide + timing.switchS : oneSide), said: asked.said };
 }

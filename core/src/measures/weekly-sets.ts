@@ -1,6 +1,7 @@
-import type { Catalogue, ExerciseId, Programme } from "../model/index.ts";
-import { type AskedSession, askedWeek, workOf } from "./asked-session.ts";
-import { addQuarters, type MuscleQuarters, slotQuarters } from "./set-quarters.ts";
+import type { Catalogue, ExerciseId, Muscle, Programme } from "../model/index.ts";
+import type { Quarters } from "../units.ts";
+import { type AskedSession, askedWeek } from "./asked-session.ts";
+import { type MuscleQuarters, slotQuarters } from "./set-quarters.ts";
 
 export interface WeeklySets {
   /** Quarter-sets per muscle. */
@@ -16,12 +17,16 @@ export interface WeeklySets {
  * @source pelland2024
  */
 export function weeklySets(sessions: readonly AskedSession[], catalogue: Catalogue): WeeklySets {
-  let sum: MuscleQuarters = {};
+  const sum: Partial<Record<Muscle, Quarters>> = {};
   const unknown: ExerciseId[] = [];
-  for (const slot of sessions.flatMap(workOf)) {
-    const exercise = catalogue.exercises.get(slot.exercise);
-    if (exercise === undefined) unknown.push(slot.exercise);
-    else sum = addQuarters(sum, slotQuarters(exercise, slot.dose));
+  for (const { blocks } of sessions) {
+    for (const { slots } of blocks) {
+      for (const slot of slots) {
+        const exercise = catalogue.exercises.get(slot.exercise);
+        if (exercise === undefined) unknown.push(slot.exercise);
+        else slotQuarters(exercise, slot.dose, sum);
+      }
+    }
   }
   return { quarters: sum, unknown };
 }

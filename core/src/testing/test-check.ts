@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { Check, CheckInput, Facts } from "../checks/index.ts";
+import { type Check, type CheckInput, type Facts, lookAt } from "../checks/index.ts";
 import type { Path, Severity } from "../model/index.ts";
 
 interface Bad {
@@ -17,11 +17,11 @@ export function testCheck(
   documents: { readonly fine: Readonly<Record<string, CheckInput>>; readonly bad: Readonly<Record<string, Bad>> },
 ): void {
   for (const [name, doc] of Object.entries(documents.fine)) {
-    test(`${check.id}, fine: ${name}`, () => expect(check.run(doc)).toEqual([]));
+    test(`${check.id}, fine: ${name}`, () => expect(check.run(lookAt(doc))).toEqual([]));
   }
   for (const [name, { doc, at, data, severity }] of Object.entries(documents.bad)) {
     test(`${check.id}, found: ${name}`, () => {
-      const found = check.run(doc);
+      const found = check.run(lookAt(doc));
       expect(found.map((each) => each.at)).toEqual(at);
       expect(found.map((each) => ({ ...each.data, ...each.more?.() }))).toMatchObject(data);
       if (severity !== undefined) expect(found.map((each) => each.severity ?? check.severity)).toEqual(severity);

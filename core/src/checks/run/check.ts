@@ -1,6 +1,7 @@
 import type { Catalogue, Json, Path, Person, Place, Programme, Severity } from "../../model/index.ts";
 import type { SourceId } from "../../sources.ts";
 import type { Change } from "./change.ts";
+import type { Look } from "./look.ts";
 
 /** What a check may look at. Place and person narrow its advice where they are known. */
 export interface CheckInput {
@@ -46,5 +47,5 @@ export interface Check<Id extends string = string, D extends Facts = Facts> {
   readonly sources: readonly SourceId[];
   /** True when no plan can be made while it stands, so that it cannot be silenced. */
   readonly always?: true;
-  run(input: CheckInput): readonly Found<D>[];
+  run(look: Look): readonly Found<D>[];
 }

@@ -14,10 +14,13 @@ export interface JudgedWeek {
  * and count only where doses held through them and through no full week.
  */
 export function judgedWeeks(phase: Phase): readonly JudgedWeek[] {
-  const changes = phase.sessions.flatMap((session) =>
-    session.work.flatMap((block) => slotsOf(block).flatMap((slot) => (slot.changes ?? []).map(({ week }) => week))),
-  );
-  const starts = [...new Set([1, ...changes])].filter((week) => week >= 1 && week <= phase.weeks).sort((a, b) => a - b);
+  const changes = new Set([1]);
+  for (const { work } of phase.sessions) {
+    for (const block of work) {
+      for (const slot of slotsOf(block)) for (const { week } of slot.changes ?? []) changes.add(week);
+    }
+  }
+  const starts = [...changes].filter((week) => week >= 1 && week <= phase.weeks).sort((a, b) => a - b);
   return starts.map((start, index) => {
     const end = starts[index + 1] ?? phase.weeks + 1;
     const all = Array.from({ length: end - start }, (_, offset) => start + offset);

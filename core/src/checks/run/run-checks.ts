@@ -4,6 +4,7 @@ import { changed } from "./change.ts";
 import type { Check, CheckInput, Cure, Facts, Found } from "./check.ts";
 import { editOf } from "./file-form.ts";
 import { identityOf } from "./identity.ts";
+import { lookAt } from "./look.ts";
 
 export interface Silenced {
   readonly finding: Finding;
@@ -40,7 +41,8 @@ function raw(check: Check, found: Found): Raw {
 }
 
 function findAll(input: CheckInput): readonly Raw[] {
-  return CHECKS.flatMap((check: Check) => check.run(input).map((found) => raw(check, found)));
+  const look = lookAt(input);
+  return CHECKS.flatMap((check: Check) => check.run(look).map((found) => raw(check, found)));
 }
 
 function silenceOf({ finding, always }: Raw, silence: readonly Silence[]): Silence | undefined {
