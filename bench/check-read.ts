@@ -8,7 +8,7 @@ import type { Measure } from "./measure.ts";
 
 const FILE = "examples/ropewalk/harbour-steps.yaml";
 /** One round is short; many make a time that a clock can tell. */
-const ROUNDS = 20;
+const ROUNDS = 200;
 
 /** All checks of a programme against a plain YAML parser reading the same text. */
 export const checkRead: Measure = {
