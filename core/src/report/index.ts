@@ -1,3 +1,6 @@
-export { type LoadLine, loadLine } from "./load-line.ts";
+/** What documents say, as data. */
+export { type LoadLine, loadLine, loadWords } from "./load-line.ts";
 export * from "./sheet.ts";
+export type { SheetDates } from "./sheet-columns.ts";
+export type * from "./sheet-types.ts";
 export { nameOnSheet } from "./who.ts";

@@ -43,33 +43,55 @@ function fontFolders(): readonly string[] {
   });
 }
 
+/** The typesetter stands beside the bundle; the sources use the one that was built last. */
+function typesetter(): string {
+  const beside = join(here, "typeset.js");
+  return existsSync(beside) ? beside : join(here, "../../../dist/typeset.js");
+}
+
 /** Turns data and a layout into PDF/UA, one document after another, in a process of its own. */
 export class Press {
   #child: ChildProcess | undefined;
   #made = 0;
   #next = 0;
+  #last: Promise<unknown> = Promise.resolve();
+  readonly #quota: number;
   readonly #program: string;
 
-  /** @param program the built typesetter */
-  constructor(program: string = join(here, "typeset.js")) {
+  /**
+   * @param quota documents that one process prints before a fresh one takes over
+   * @param program the built typesetter
+   */
+  constructor(quota: number = MOST_DOCUMENTS, program: string = typesetter()) {
+    this.#quota = quota;
     this.#program = program;
   }
 
+  /**
+   * Prints a document after those that were asked for before it. A fault of one does not reach the next.
+   *
+   * @throws Error when the layout cannot be set; the message is the typesetter's own
+   */
+  async print(layout: string, data: unknown): Promise<Uint8Array> {
+    const turn = this.#last.then(() => this.#typeset(layout, data));
+    this.#last = turn.catch(() => undefined);
+    return await turn;
+  }
+
   #process(): ChildProcess {
-    if (this.#child !== undefined && this.#made >= MOST_DOCUMENTS) this.close();
+    if (this.#made >= this.#quota || this.#child?.connected === false) this.close();
     this.#child ??= fork(this.#program, [], {
       serialization: "advanced",
       env: { ...process.env, MALLOC_ARENA_MAX: "1" },
     });
+    this.#made++;
     return this.#child;
   }
 
-  /** @throws Error when the layout cannot be set; the message is the typesetter's own */
-  async print(layout: string, data: unknown): Promise<Uint8Array> {
+  #typeset(layout: string, data: unknown): Promise<Uint8Array> {
     const child = this.#process();
     const job: TypesetJob = { id: this.#next++, folder: layoutFolder(), layout, fonts: fontFolders(), data };
-    this.#made++;
-    return await new Promise((resolve, reject) => {
+    return new Promise((resolve, reject) => {
       const fail = (why: string) => {
         done();
         this.close();
@@ -82,20 +104,25 @@ export class Press {
         resolve(answer.pdf);
       };
       const onExit = () => fail("the typesetter stopped");
+      const onError = (error: Error) => fail(error.message);
       const timer = setTimeout(() => fail("it took too long"), MOST_MS);
       const done = () => {
         clearTimeout(timer);
         child.off("message", onMessage);
         child.off("exit", onExit);
+        child.off("error", onError);
       };
       child.on("message", onMessage);
       child.on("exit", onExit);
-      child.send(job);
+      child.on("error", onError);
+      child.send(job, (error) => {
+        if (error !== null) fail(error.message);
+      });
     });
   }
 
+  /** Ends the typesetter. A document that is still being set fails; the next one starts a fresh process. */
   close(): void {
-    this.#child?.removeAllListeners("exit");
     this.#child?.kill();
     this.#child = undefined;
     this.#made = 0;

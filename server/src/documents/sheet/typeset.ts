@@ -4,6 +4,7 @@
  */
 import { resolve } from "node:path";
 import { NodeCompiler } from "@myriaddreamin/typst-ts-node-compiler";
+import { unknownLetters, withoutLetters } from "./unknown-letters.ts";
 
 export interface TypesetJob {
   readonly id: number;
@@ -18,16 +19,29 @@ export type TypesetAnswer =
   | { readonly id: number; readonly pdf: Uint8Array }
   | { readonly id: number; readonly fault: string };
 
+/** Marks first, then letters, then what those hid. */
+const MOST_TRIES = 5;
+
+/** The typesetter puts what is wrong into the message or into the code of its errors. */
+function complaint(error: unknown): string {
+  const { message, code } = error as { readonly message?: string; readonly code?: string };
+  return [message, code].filter((said) => said !== undefined && said !== "").join(" ");
+}
+
 let compiler: NodeCompiler | undefined;
 
-function typeset(job: TypesetJob): Uint8Array {
+function typeset(job: TypesetJob, data: unknown, tries: number): Uint8Array {
   compiler ??= NodeCompiler.create({ workspace: job.folder, fontArgs: [{ fontPaths: [...job.fonts] }] });
-  compiler.mapShadow(resolve(job.folder, "data.json"), Buffer.from(JSON.stringify(job.data)));
+  compiler.mapShadow(resolve(job.folder, "data.json"), Buffer.from(JSON.stringify(data)));
   try {
     return compiler.pdf(
       { mainFilePath: resolve(job.folder, job.layout), resetRead: true },
       { pdfStandard: "ua-1" as never },
     );
+  } catch (error) {
+    const less = withoutLetters(data, unknownLetters(complaint(error)));
+    if (less === undefined || tries >= MOST_TRIES) throw error;
+    return typeset(job, less, tries + 1);
   } finally {
     compiler.evictCache(0);
   }
@@ -36,9 +50,9 @@ function typeset(job: TypesetJob): Uint8Array {
 process.on("message", (job: TypesetJob) => {
   let answer: TypesetAnswer;
   try {
-    answer = { id: job.id, pdf: typeset(job) };
+    answer = { id: job.id, pdf: typeset(job, job.data, 1) };
   } catch (error) {
-    answer = { id: job.id, fault: String(error) };
+    answer = { id: job.id, fault: complaint(error) };
   }
   process.send?.(answer);
 });
