@@ -93,14 +93,16 @@ export async function demo(options: DemoOptions, io: Io): Promise<Answer> {
   const read = await readPlans(programmes, { people, places, from: START }, io.today, progress(io));
   if (!read.ok) return failed(command, read.problems);
   const plans = read.value;
-  const sheets = await printSheets(plans, plans.plans, "a4", (done) =>
+  const dates = new Map(plans.plans.map((planned) => [planned, datesOf(planned, plans, WEEKS)]));
+  const datedOf = (planned: Planned) => dates.get(planned)!;
+  const sheets = await printSheets(plans, plans.plans, "a4", datedOf, (done) =>
     io.err(`printed ${done} of ${plans.plans.length}${done === plans.plans.length ? "\n" : "\r"}`),
   );
   const lines = plans.plans.map((planned): Line => {
     const withheld = sheets.withheld.find(({ person }) => person === planned.person.id);
     return {
       planned,
-      dated: datesOf(planned, plans, WEEKS),
+      dated: datedOf(planned),
       ...(withheld === undefined ? {} : { noSheet: sayReason(withheld.reason, NAMES) }),
     };
   });

@@ -1,10 +1,12 @@
 import { CATALOGUE } from "@stave/core/exercises";
 import type { Reason } from "@stave/core/model";
 import { sheetFor } from "@stave/core/report";
+import type { Dated } from "@stave/core/revise";
 import { namesFrom, sayReason } from "@stave/core/text";
 import { Press } from "../documents/sheet/index.ts";
 import { type Answer, failed, type Io } from "./answer.ts";
 import { type PeopleOptions, type Planned, type Plans, readPlans, unserved } from "./plans.ts";
+import { datesOf } from "./schedule.ts";
 import { placeOf } from "./world.ts";
 import { type OutFile, writeFiles } from "./write-files.ts";
 
@@ -23,18 +25,20 @@ export function paperOf(name: string): "a4" | "us-letter" | undefined {
   return { a4: "a4", letter: "us-letter" }[name.toLowerCase()] as "a4" | "us-letter" | undefined;
 }
 
-/** Prints the sheets of everybody who may have one. */
+/** Prints the sheets of everybody who may have one. `dates` tells whose session stands on which day. */
 export async function printSheets(
   plans: Plans,
   planned: readonly Planned[],
   paper: "a4" | "us-letter",
+  dates: (planned: Planned) => Dated,
   onDone: (done: number) => void = () => undefined,
 ): Promise<Sheets> {
   const press = new Press();
   const files: OutFile[] = [];
   const withheld: { person: string; name: string; reason: Reason }[] = [];
   try {
-    for (const [index, { person, programme, plan }] of planned.entries()) {
+    for (const [index, each] of planned.entries()) {
+      const { person, programme, plan } = each;
       const answer = sheetFor({
         plan,
         programme: programme.programme,
@@ -43,6 +47,7 @@ export async function printSheets(
         catalogue: CATALOGUE,
         paper,
         on: plans.on,
+        dates: dates(each),
       });
       if (answer.ok)
         files.push({ path: `${person.id}/sheet.pdf`, content: await press.print("sheet.typ", answer.sheet) });
@@ -65,7 +70,9 @@ export async function sheet(paths: readonly string[], options: SheetOptions, io:
     ]);
   const read = await readPlans(paths, options, io.today);
   if (!read.ok) return failed(command, read.problems);
-  const { files, withheld } = await printSheets(read.value, read.value.plans, paper);
+  const { files, withheld } = await printSheets(read.value, read.value.plans, paper, (planned) =>
+    datesOf(planned, read.value, planned.plan.phases[0]!.weeks.length),
+  );
   const written = await writeFiles(options.out, files);
   if ("problem" in written) return failed(command, [written.problem]);
   const names = namesFrom(CATALOGUE);
