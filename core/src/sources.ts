@@ -86,6 +86,7 @@ export const SOURCES = {
     cite: "Reynolds, Gordon & Robergs 2006, Prediction of 1RM strength from multiple repetition maximum testing, J Strength Cond Res 20:584–592",
     read: "primary",
   },
+  rfc4180: { cite: "RFC 4180, Common Format and MIME Type for Comma-Separated Values (CSV) Files", read: "memory" },
   rfc5545: { cite: "RFC 5545, Internet Calendaring and Scheduling Core Object Specification", read: "memory" },
   ribeiro2020: {
     cite: "Ribeiro et al. 2020, warm-up sets at 40 and 80 % of the working load in squat and bench press, Int J Environ Res Public Health 17:6882",

@@ -66,7 +66,7 @@ describe("a load that has to be found", () => {
   });
 });
 
-describe("without a load it says what the boxes count", () => {
+describe("without a load it says what the boxes count, or leaves a blank", () => {
   test.each([
     ["body only", "reps", { label: null, text: "own weight" }],
     ["body only", "hold", { label: null, text: "seconds" }],
@@ -74,5 +74,9 @@ describe("without a load it says what the boxes count", () => {
     ["none", "time", { label: null, text: "minutes" }],
     ["height", "reps", { label: "height", text: "find: begin low" }],
     ["band", "reps", { label: "band", text: "find: begin light" }],
+    ["added to body", "reps", { label: "load", text: "own weight" }],
+    ["total", "reps", { label: "load", text: "find: begin light" }],
+    ["stack", "reps", { label: "setting", text: "find: begin light" }],
+    ["assist", "reps", { label: "help", text: "find: begin with much help" }],
   ] as const)("%s, %s", (meaning, amounts, line) => expect(loadLine(taking(meaning, amounts), {}, "kg")).toEqual(line));
 });

@@ -66,9 +66,21 @@ function findWords(exercise: Exercise, slot: Pick<PlanSlot, "find">, units: Mass
   return exercise.loadMeaning === "assist" ? sheet.findHelp : sheet.findLight;
 }
 
-function withoutLoad(exercise: Exercise, { sheet }: Messages): LoadLine {
-  if (exercise.loadMeaning === "band") return { label: sheet.band, text: sheet.findLight };
-  if (exercise.loadMeaning === "height") return { label: sheet.height, text: sheet.findLow };
+/** Neither a load nor how to find one: what the boxes count, or a blank where the exercise takes a load all the same. */
+function withoutLoad(exercise: Exercise, words: Messages): LoadLine {
+  const { sheet } = words;
+  const label = labelOf(exercise, false, words);
+  switch (exercise.loadMeaning) {
+    case "body only":
+    case "none":
+      break;
+    case "added to body":
+      return { label, text: sheet.ownWeight };
+    case "height":
+      return { label, text: sheet.findLow };
+    default:
+      return { label, text: findWords(exercise, {}, "kg", words) };
+  }
   switch (exercise.amounts) {
     case "hold":
       return { label: null, text: sheet.seconds };

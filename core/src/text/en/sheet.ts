@@ -64,6 +64,8 @@ export const sheet = {
   weeks,
   week: (week: number) => `Week ${week}`,
   light: "light",
+  forecast: "forecast",
+  leftOpen: "left open",
   date: "date",
   shortDay,
   minutes: (low: number, high: number) => `${printSpan(low, high)} min`,

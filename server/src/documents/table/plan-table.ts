@@ -1,15 +1,20 @@
 import { type Day, printDay } from "@stave/core/day";
 import {
-  type Amount,
   type Catalogue,
+  type Dose,
+  type Exercise,
   type Person,
   type Plan,
+  type PlanPhase,
+  type PlanSession,
   type PlanSlot,
   type Programme,
   printDose,
 } from "@stave/core/model";
-import { stringify } from "csv-stringify/sync";
+import { loadLine, loadWords } from "@stave/core/report";
+import { en } from "@stave/core/text";
 import { asText } from "./as-text.ts";
+import { type Value, writeTable } from "./write-table.ts";
 
 export interface PlanTableInput {
   readonly plan: Plan;
@@ -22,78 +27,118 @@ export interface PlanTableInput {
 
 const COLUMNS = [
   "person",
+  "name",
   "programme",
   "phase",
   "week",
-  "light",
   "date",
   "session",
+  "order",
   "slot",
   "movement",
   "sets",
-  "amount_from",
-  "amount_to",
-  "amount_unit",
-  "each_side",
+  "amount",
   "load",
-  "load_unit",
-  "load_meaning",
+  "unit",
   "rest_s",
-  "dose",
+  "note",
 ] as const;
 
-const UNITS: Readonly<Record<Amount["kind"], string>> = {
-  reps: "reps",
-  most: "reps",
-  hold: "s",
-  metres: "m",
-  time: "s",
-  contacts: "contacts",
-};
+/** What one line of a session says, before it is known where it stands. */
+type Line = readonly [
+  slot: string,
+  movement: string,
+  sets: Value,
+  amount: string,
+  load: Value,
+  unit: string,
+  restS: Value,
+  note: readonly string[],
+];
 
-function amountOf(slot: PlanSlot): readonly [from: number | "", to: number | "", unit: string] {
-  const amount = slot.dose.sets[0]?.amount;
-  if (amount === undefined) return ["", "", ""];
-  if (amount.kind === "most") return [amount.least ?? "", "", UNITS.most];
-  return [amount.span.from, amount.span.to, UNITS[amount.kind]];
+const { sheet } = en;
+
+/** What one set asks for; every set where they differ. */
+function amountOf({ sets, tempo }: Dose): string {
+  const words = printDose({ sets, ...(tempo === undefined ? {} : { tempo }) });
+  return words.startsWith(`${sets.length} × `) && !words.includes(" + ")
+    ? words.slice(`${sets.length} × `.length)
+    : words;
+}
+
+function workLines(session: PlanSession, person: Person, exerciseOf: (id: string) => Exercise): readonly Line[] {
+  return session.blocks.flatMap(({ kind, restS, slots }) =>
+    slots.map((slot: PlanSlot): Line => {
+      const exercise = exerciseOf(slot.exercise);
+      const note = [
+        ...(kind === "straight" ? [] : [sheet.inTurn]),
+        ...(slot.side === undefined ? [] : [sheet.oneSide(slot.side)]),
+        loadLine(exercise, slot, person.units).text,
+      ];
+      const [load, unit] = slot.load === undefined ? ["", ""] : [slot.load.value, slot.load.unit];
+      const rest = restS ?? slot.dose.restS ?? "";
+      return [slot.key, exercise.name, slot.dose.sets.length, amountOf(slot.dose), load, unit, rest, note];
+    }),
+  );
+}
+
+function easyLines(session: PlanSession, person: Person, exerciseOf: (id: string) => Exercise) {
+  const line = (
+    item: { readonly exercise: string; readonly dose: Dose; readonly load?: PlanSlot["load"]; readonly for?: string },
+    note: string,
+  ): Line => {
+    const exercise = exerciseOf(item.exercise);
+    const load = item.load === undefined ? [] : [loadWords(exercise, item.load, person.units)];
+    return [
+      item.for ?? "",
+      exercise.name,
+      item.dose.sets.length,
+      amountOf(item.dose),
+      item.load?.value ?? "",
+      item.load?.unit ?? "",
+      item.dose.restS ?? "",
+      [note, ...load],
+    ];
+  };
+  return {
+    before: session.warmup.map((item) => line(item, sheet.warmUp)),
+    after: session.conditioning.map((item) => line(item, sheet.efforts[item.effort])),
+  };
 }
 
 /**
- * A plan as a table, a row for each slot of each week: RFC 4180, UTF-8 without a mark, a point for decimals. Columns that
- * hold words cannot start a formula in a spreadsheet.
+ * A plan as a table, a row for each thing that is done, in the order in which it is done, week by week; open slots stand
+ * at the end of their session without an order. Later phases are marked as a forecast. It says nothing of health.
+ *
+ * `load` is a number only where a load is known; what is to be found stands in the note. Columns that hold words cannot
+ * start a formula in a spreadsheet.
  */
 export function planTable({ plan, person, programme, catalogue, dates }: PlanTableInput): string {
-  const rows = plan.phases.flatMap((phase) =>
-    phase.weeks.flatMap((week) =>
-      week.sessions.flatMap((session) =>
-        session.blocks.flatMap((block) =>
-          block.slots.map((slot) => {
-            const exercise = catalogue.exercises.get(slot.exercise);
-            const day = dates?.get(`${phase.key}/${week.week}/${session.key}`);
-            const load = slot.load ?? slot.find?.from;
-            return [
-              asText(person.name),
-              asText(programme.title),
-              asText(phase.title),
-              week.week,
-              week.light ? "yes" : "no",
-              day === undefined ? "" : printDay(day),
-              asText(session.title),
-              slot.key,
-              asText(exercise?.name ?? slot.exercise),
-              slot.dose.sets.length,
-              ...amountOf(slot),
-              slot.dose.sets.some((set) => set.eachSide) ? "yes" : "no",
-              load?.value ?? "",
-              load?.unit ?? "",
-              exercise?.loadMeaning ?? "",
-              block.restS ?? slot.dose.restS ?? "",
-              printDose(slot.dose),
-            ];
-          }),
-        ),
-      ),
-    ),
-  );
-  return stringify([COLUMNS, ...rows], { record_delimiter: "windows" });
+  const exerciseOf = (id: string): Exercise => {
+    const exercise = catalogue.exercises.get(id);
+    if (exercise === undefined) throw new RangeError(`Cannot write a plan as the catalogue must know ${id}`);
+    return exercise;
+  };
+  const rows: Value[][] = [];
+  let before = 0;
+  const write = (phase: PlanPhase, week: number, light: boolean, session: PlanSession) => {
+    const day = dates?.get(`${phase.key}/${week}/${session.key}`);
+    const head = [person.id, asText(person.name), asText(programme.title), asText(phase.title), before + week];
+    const place = [...head, day === undefined ? "" : printDay(day), asText(session.title)];
+    const marks = [...(light ? [sheet.light] : []), ...(phase.key === plan.firmTo.phase ? [] : [sheet.forecast])];
+    const { before: warmUp, after } = easyLines(session, person, exerciseOf);
+    const lines = [...warmUp, ...workLines(session, person, exerciseOf), ...after];
+    for (const [index, [slot, movement, sets, amount, load, unit, restS, note]] of lines.entries()) {
+      const said = sheet.and([...marks, ...note.filter((each) => each !== "")]);
+      rows.push([...place, index + 1, slot, asText(movement), sets, amount, load, unit, restS, asText(said)]);
+    }
+    for (const { key } of session.open)
+      rows.push([...place, "", key, "", "", "", "", "", "", sheet.and([...marks, sheet.leftOpen])]);
+  };
+  for (const phase of plan.phases) {
+    for (const { week, light, sessions } of phase.weeks)
+      for (const session of sessions) write(phase, week, light, session);
+    before += phase.weeks.length;
+  }
+  return writeTable(COLUMNS, rows);
 }

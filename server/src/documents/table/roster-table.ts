@@ -1,6 +1,6 @@
 import type { Person, Plan, Programme } from "@stave/core/model";
-import { stringify } from "csv-stringify/sync";
 import { asText } from "./as-text.ts";
+import { writeTable } from "./write-table.ts";
 
 export interface RosterLine {
   readonly person: Person;
@@ -20,16 +20,17 @@ const COLUMNS = [
   "minutes_high",
   "slots",
   "open_slots",
+  "must_points",
   "want_points",
   "proven",
   "sheet",
   "why_no_sheet",
 ] as const;
 
-/** The roster as a table for the coach: a row a person, for the first phase of their plan. */
+/** The roster as a table for the coach: a row a person, for the firm phase of their plan. */
 export function rosterTable(lines: readonly RosterLine[]): string {
   const rows = lines.map(({ person, programme, plan, perWeek, noSheet }) => {
-    const phase = plan.phases[0]!;
+    const phase = plan.phases.find(({ key }) => key === plan.firmTo.phase)!;
     const { sessions } = phase.weeks[0]!;
     const filled = sessions.flatMap((session) => session.blocks.flatMap((block) => block.slots)).length;
     const open = sessions.flatMap((session) => session.open).length;
@@ -42,11 +43,12 @@ export function rosterTable(lines: readonly RosterLine[]): string {
       Math.max(...sessions.map(({ minutes }) => minutes.high)),
       filled + open,
       open,
+      phase.score.must,
       phase.score.want,
-      phase.score.proven ? "yes" : "no",
-      noSheet === undefined ? "yes" : "no",
+      phase.score.proven,
+      noSheet === undefined,
       asText(noSheet ?? ""),
     ];
   });
-  return stringify([COLUMNS, ...rows], { record_delimiter: "windows" });
+  return writeTable(COLUMNS, rows);
 }
