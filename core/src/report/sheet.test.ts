@@ -230,14 +230,14 @@ describe("before and after the work", () => {
       { key: "calf", why },
     ];
     const page = sheetOf([session({ open })]).pages[0]!;
-    expect(page.open).toBe("Left open for now: squat and small work for the legs. Ask your coach.");
+    expect(page.open).toBe("Left open: squat and small work for the legs. Ask your coach.");
     expect(JSON.stringify(page)).not.toMatch(/shoulder|overhead|Someone/);
   });
 
   test("a session in which nothing could be filled still says so", () => {
     const page = sheetOf([session({ blocks: [], open: [{ key: "squat", why: [] }] })]).pages[0]!;
     expect(page.rows).toEqual([]);
-    expect(page.open).toBe("Left open for now: squat. Ask your coach.");
+    expect(page.open).toBe("Left open: squat. Ask your coach.");
   });
 });
 

@@ -17,7 +17,7 @@ test("days are short", () => {
 
 test("what stays open is told once, in the order of the session", () =>
   expect(sheet.open(["hinge", "anti-extension", "anti-rotation"])).toBe(
-    "Left open for now: hip hinge and trunk work. Ask your coach.",
+    "Left open: hip hinge and trunk work. Ask your coach.",
   ));
 
 test("every pattern has words of its own that hold no word of the trade's theory", () => {

@@ -106,7 +106,7 @@ export const sheet = {
     hard: "Short phrases only.",
   },
   open: (patterns: readonly Pattern[]) =>
-    `Left open for now: ${listed([...new Set(patterns.map((pattern) => work[pattern]))])}. Ask your coach.`,
+    `Left open: ${listed([...new Set(patterns.map((pattern) => work[pattern]))])}. Ask your coach.`,
   stop: {
     head: "Stop and tell your coach",
     text: "at chest pain or pressure, faintness, unusual breathlessness, numbness, or pain that is sharp or rising. In an emergency call for help first.",

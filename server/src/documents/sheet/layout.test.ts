@@ -149,7 +149,7 @@ describe("one session, one page", () => {
   ];
   const words = "a sentence that goes on for about as long as the longest of the foot's own lines does";
   const foot = [1, 2, 3, 4].map((n) => [`Head ${n}`, words] as const);
-  const open = "Left open for now: push. Ask your coach.";
+  const open = "Left open: push. Ask your coach.";
 
   describe.each(["a4", "us-letter"] as const)("%s", (paper) => {
     test.each([

@@ -34,6 +34,8 @@ export interface Printed {
   readonly language: string;
   readonly tagged: boolean;
   readonly standard: string;
+  /** Whether the file says when it was made. */
+  readonly dated: boolean;
 }
 
 type Matrix = readonly [number, number, number, number, number, number];
@@ -132,7 +134,7 @@ async function readPage(page: Page): Promise<PrintedPage> {
 export async function readBack(pdf: Uint8Array): Promise<Printed> {
   const document = await getDocument({ data: Uint8Array.from(pdf), useSystemFonts: false, verbosity: 0 }).promise;
   const { info, metadata } = await document.getMetadata();
-  const about = info as { Title?: string; Language?: string };
+  const about = info as { Title?: string; Language?: string; CreationDate?: string };
   const pages: PrintedPage[] = [];
   for (let number = 1; number <= document.numPages; number++)
     pages.push(await readPage(await document.getPage(number)));
@@ -142,6 +144,7 @@ export async function readBack(pdf: Uint8Array): Promise<Printed> {
     title: about.Title ?? "",
     language: about.Language ?? "",
     tagged: marks?.["Marked"] === true,
+    dated: about.CreationDate !== undefined,
     standard: String(metadata?.get("pdfuaid:part") ?? ""),
   };
 }

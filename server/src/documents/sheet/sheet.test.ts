@@ -77,7 +77,7 @@ describe.each(["a4", "us-letter"] as const)("%s", (paper) => {
     async (id) => {
       const sheet = sheetOf(id, paper);
       const { pages, ...document } = await readBack(await press.print("sheet.typ", sheet));
-      expect(document).toEqual({ title: sheet.title, language: "en", tagged: true, standard: "1" });
+      expect(document).toEqual({ title: sheet.title, language: "en", tagged: true, standard: "1", dated: false });
       expect(pages).toHaveLength(sheet.pages.length);
       for (const [index, page] of pages.entries()) {
         const data = sheet.pages[index]!;
