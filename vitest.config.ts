@@ -5,6 +5,7 @@ export default defineConfig({
     include: [
       "core/src/**/*.test.ts",
       "server/src/**/*.test.ts",
+      "web/src/**/*.test.{ts,tsx}",
       "scripts/**/*.test.ts",
       "bench/**/*.test.ts",
       "examples/**/*.test.ts",

@@ -11,7 +11,7 @@ await build({
   target: "node20",
   sourcemap: true,
   logLevel: "warning",
-  external: ["@myriaddreamin/typst-ts-node-compiler"],
+  external: ["better-sqlite3", "pg", "@myriaddreamin/typst-ts-node-compiler"],
   banner: {
     js: 'import { createRequire as requireFrom } from "node:module"; const require = requireFrom(import.meta.url);',
   },

@@ -10,12 +10,14 @@
  * place    somewhere a person trains, with its equipment; a window is when they can
  * reserve  repetitions in reserve: how many more could have been done
  */
+export type * from "./bundle.ts";
 export * from "./dose.ts";
 export * from "./dose-bounds.ts";
 export * from "./dose-print.ts";
 export * from "./dose-read.ts";
 export { DOSE_PROBLEMS, type DoseProblem, type DoseProblemCode } from "./dose-scan.ts";
 export * from "./equipment.ts";
+export type * from "./event.ts";
 export * from "./exercise.ts";
 export * from "./finding.ts";
 export * from "./muscle.ts";
@@ -34,4 +36,5 @@ export * from "./read-problems.ts";
 export * from "./roster-read.ts";
 export { SPAN_PROBLEMS } from "./span-text.ts";
 export * from "./stress.ts";
+export type * from "./stroke.ts";
 export * from "./yaml-text.ts";

@@ -1,0 +1,92 @@
+import type { Load } from "../units.ts";
+import type { Dose } from "./dose.ts";
+import type { ExerciseId } from "./exercise.ts";
+import type { Json } from "./finding.ts";
+import type { SlotKey } from "./programme.ts";
+
+/** Which set of which slot of which session of which plan revision an event is about. */
+export interface EventOf {
+  /** Id of the plan revision that was on the screen. */
+  readonly plan: string;
+  /** Occurrence of a session: phase/week/session. */
+  readonly session: string;
+  readonly slot?: SlotKey;
+  /** 0 = first. */
+  readonly set?: number;
+}
+
+/** A value that nobody touched is stored as "as asked" or "not said", never as a reading. */
+export type Untouched = "as asked";
+
+/** What was done in one set. Left and right are kept apart where a set has sides. */
+export interface SetDone {
+  readonly exercise: ExerciseId;
+  readonly reps?: number | Untouched | { readonly left?: number | Untouched; readonly right?: number | Untouched };
+  readonly holdS?: number | Untouched | { readonly left?: number | Untouched; readonly right?: number | Untouched };
+  readonly load: Load | Untouched | "none";
+  readonly reserve: number | "not said";
+}
+
+/** A change to a plan, on a slot key; it is applied before fit and survives every re-fit as a pin until undone. */
+export type Patch =
+  | { readonly slot: SlotKey; readonly change: "load"; readonly load: Load }
+  | { readonly slot: SlotKey; readonly change: "reps"; readonly dose: Dose }
+  | { readonly slot: SlotKey; readonly change: "exercise"; readonly exercise: ExerciseId }
+  | { readonly slot: SlotKey; readonly change: "pause"; readonly until?: string }
+  | { readonly slot: SlotKey; readonly change: "resume" };
+
+/** A cut through a person's events: the highest counter of every device that was seen. */
+export type Cut = Readonly<Record<string, number>>;
+
+export interface Proposal {
+  /** Made from what it is about, so that the same evidence gives the same proposal. */
+  readonly proposal: string;
+  readonly patch: Patch;
+  /** What the plan says now, and with what it rests: reasons as data. */
+  readonly evidence: readonly { readonly code: string; readonly data: Readonly<Record<string, Json>> }[];
+  readonly cut: Cut;
+  readonly engine: string;
+}
+
+/** Every kind that this version knows; unknown kinds are kept and carried along. */
+export interface EventData {
+  readonly "session-started": Readonly<Record<string, never>>;
+  readonly "set-done": SetDone;
+  readonly "set-left-out": Readonly<Record<string, never>>;
+  readonly hurt: { readonly where: string; readonly howMuch: number };
+  readonly swapped: {
+    readonly from: ExerciseId;
+    readonly to: ExerciseId;
+    readonly because: "easier" | "hurt" | "equipment";
+  };
+  readonly "session-ended": { readonly early: boolean };
+  /** Replaces an event with nothing. */
+  readonly struck: Readonly<Record<string, never>>;
+  readonly accepted: Proposal & { readonly by: string };
+  readonly changed: Proposal & { readonly by: string; readonly instead: Patch };
+  readonly refused: Proposal & { readonly by: string };
+  readonly pinned: { readonly patch: Patch; readonly by: string };
+  /** Takes back an accepted, changed, refused or pinned event by its id. */
+  readonly undone: { readonly decision: string; readonly by: string };
+}
+export type EventKind = keyof EventData;
+
+/**
+ * Something that happened, written once and never altered. A correction is a new event that `replaces` an older one by
+ * id; of rival corrections the highest (n, device, id) wins, and all are kept.
+ *
+ * Order is (n, device, id), a Lamport counter; `at` is what the device's clock said and orders nothing.
+ */
+export interface StaveEvent<Kind extends string = string> {
+  readonly v: 1;
+  readonly id: string;
+  readonly person: string;
+  readonly device: string;
+  readonly n: number;
+  /** Epoch milliseconds by the device's clock. */
+  readonly at: number;
+  readonly kind: Kind;
+  readonly of?: EventOf;
+  readonly replaces?: string;
+  readonly data: Kind extends EventKind ? EventData[Kind] : Readonly<Record<string, Json>>;
+}

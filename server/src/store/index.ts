@@ -1,0 +1,3 @@
+export { OpenStoreError } from "./engine.ts";
+export { openStore } from "./open-store.ts";
+export * from "./store.ts";

@@ -1,0 +1,10 @@
+import type { Migration } from "kysely";
+import type { Dialect } from "../engine.ts";
+import { eventsPlansDocumentsLinks } from "./2026-11-25-events-plans-documents-links.ts";
+
+/** All steps to the present tables, by name: the day, then what it does. One that was released never changes. */
+export function migrations(dialect: Dialect): Readonly<Record<string, Migration>> {
+  return {
+    "2026-11-25-events-plans-documents-links": eventsPlansDocumentsLinks(dialect),
+  };
+}
