@@ -1,6 +1,7 @@
-/** Bundles the program `stave` into one file that plain Node runs. */
+/** Bundles the program `stave` into one file that plain Node runs, and the pages that it serves. */
 import { chmodSync, cpSync, mkdirSync } from "node:fs";
 import { build } from "esbuild";
+import { buildWeb } from "./build-web.mjs";
 
 await build({
   entryPoints: { stave: "server/src/main.ts", typeset: "server/src/documents/sheet/typeset.ts" },
@@ -19,3 +20,4 @@ await build({
 mkdirSync("server/dist/layouts", { recursive: true });
 cpSync("server/src/documents/sheet/sheet.typ", "server/dist/layouts/sheet.typ");
 chmodSync("server/dist/stave.js", 0o755);
+await buildWeb();
