@@ -4,6 +4,7 @@ import { afterEach, describe, expect, test } from "vitest";
 import { sha256 } from "./sha256.ts";
 import type { Store } from "./store.ts";
 import { sampleEvent, sampleEvents } from "./testing/sample-events.ts";
+import { tokenContract } from "./token-contract.ts";
 
 /** Opens a store in one and the same empty place; every call is a connection of its own. */
 export type OpenPlace = () => Promise<Store>;
@@ -265,58 +266,7 @@ export function storeContract(name: string, newPlace: () => Promise<OpenPlace>):
     });
   });
 
-  describe(`links on ${name}`, () => {
-    const link = { token: "token-hash", person: "ana", expires: 2000 };
-
-    test("a link opens once, for the device that came first, even if its answer was lost", async () => {
-      const store = await fresh();
-      await store.putLink(P, link);
-      expect(await store.deviceByToken(P, "device-a")).toBeUndefined();
-      expect(await store.takeLink(P, "token-hash", "device-a", 1999)).toBe("ana");
-      expect(await store.takeLink(P, "token-hash", "device-b", 1999)).toBeUndefined();
-      expect(await store.takeLink(P, "token-hash", "device-a", 3000)).toBe("ana");
-      expect(await store.deviceByToken(P, "device-a")).toBe("ana");
-      expect(await store.deviceByToken(P, "device-b")).toBeUndefined();
-    });
-
-    test("an expired or unknown one opens nothing", async () => {
-      const store = await fresh();
-      await store.putLink(P, link);
-      expect(await store.takeLink(P, "token-hash", "device-a", 2000)).toBeUndefined();
-      expect(await store.takeLink(P, "other", "device-a", 0)).toBeUndefined();
-      expect(await store.deviceByToken(P, "device-a")).toBeUndefined();
-    });
-
-    test("a device token comes in by one link only", async () => {
-      const store = await fresh();
-      await store.putLink(P, link);
-      await store.putLink(P, { ...link, token: "second", person: "ben" });
-      expect(await store.takeLink(P, "token-hash", "device-a", 1)).toBe("ana");
-      expect(await store.takeLink(P, "second", "device-a", 1)).toBeUndefined();
-      expect(await store.takeLink(P, "second", "device-b", 1)).toBe("ben");
-      expect(await store.deviceByToken(P, "device-a")).toBe("ana");
-    });
-
-    test("of twelve devices at once over two connections exactly one gets in", async () => {
-      const place = tracked(await newPlace());
-      const stores = [await place(), await place()];
-      await stores[0]!.putLink(P, link);
-      const devices = Array.from({ length: 12 }, (_, i) => `device-${i}`);
-      const got = await Promise.all(devices.map((device, i) => stores[i % 2]!.takeLink(P, "token-hash", device, 1)));
-      expect(got.filter((person) => person === "ana").length).toBe(1);
-      const known = await Promise.all(devices.map((device) => stores[0]!.deviceByToken(P, device)));
-      expect(known).toEqual(got);
-    });
-
-    test("an instant is kept to the millisecond, to the end of time; a part of one is refused", async () => {
-      const store = await fresh();
-      const end = 8_640_000_000_000_000;
-      await store.putLink(P, { ...link, expires: end });
-      await expect(store.putLink(P, { ...link, token: "t2", expires: 0.5 })).rejects.toThrow(RangeError);
-      expect(await store.takeLink(P, "token-hash", "device-a", end)).toBeUndefined();
-      expect(await store.takeLink(P, "token-hash", "device-a", end - 1)).toBe("ana");
-    });
-  });
+  tokenContract(name, fresh, async () => tracked(await newPlace()));
 
   describe(`practices on ${name}`, () => {
     test("one never sees or disturbs another's, under the same names", async () => {
@@ -337,9 +287,8 @@ export function storeContract(name: string, newPlace: () => Promise<OpenPlace>):
       expect(await store.listDocuments("two", "programme")).toEqual([]);
       expect(await store.latestRevision("two", "ana")).toBeUndefined();
       expect(await store.revision("two", "ana", "r1")).toBeUndefined();
-      expect(await store.takeLink("two", "t", "device", 1)).toBeUndefined();
-      expect(await store.takeLink("one", "t", "device", 1)).toBe("ana");
-      expect(await store.deviceByToken("two", "device")).toBeUndefined();
+      expect(await store.takeLink("t", "device", 1)).toEqual({ practice: "one", person: "ana" });
+      expect(await store.deviceByToken("device")).toEqual({ practice: "one", person: "ana" });
       await store.putDocument("two", "person", "ana", "theirs");
       expect((await store.getDocument("one", "person", "ana"))?.text).toBe("mine");
     });

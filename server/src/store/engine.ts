@@ -21,6 +21,11 @@ export interface Engine {
     practice: string,
     queries: { readonly [K in keyof Rows]: CompiledQuery<Rows[K]> },
   ): Promise<RowsOf<Rows>>;
+  /** Runs queries before the practice is known: of all practices, rows that hold the hash of this token can be read. */
+  runByToken<const Rows extends readonly unknown[]>(
+    token: string,
+    queries: { readonly [K in keyof Rows]: CompiledQuery<Rows[K]> },
+  ): Promise<RowsOf<Rows>>;
   close(): Promise<void>;
 }
 

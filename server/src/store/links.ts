@@ -1,9 +1,17 @@
 import type { Engine } from "./engine.ts";
 import { checkInstant, checkNames } from "./names.ts";
-import type { Store } from "./store.ts";
+import type { Holder, Store } from "./store.ts";
 
 /** @returns the part of a store that keeps links and the devices that came in by them */
-export function links({ db, run }: Engine): Pick<Store, "putLink" | "takeLink" | "deviceByToken"> {
+export function links({ db, run, runByToken }: Engine): Pick<Store, "putLink" | "takeLink" | "deviceByToken"> {
+  async function holderBy(column: "token_hash" | "device_hash", hash: string): Promise<Holder | undefined> {
+    const [rows] = await runByToken(hash, [
+      db.selectFrom("link").select(["practice_id", "person_id"]).where(column, "=", hash).compile(),
+    ]);
+    // A token that two practices hold was not made by chance, and opens neither.
+    return rows.length === 1 ? { practice: rows[0]!.practice_id, person: rows[0]!.person_id } : undefined;
+  }
+
   return {
     async putLink(practice, { token, person, expires }) {
       checkNames(practice, token, person);
@@ -23,9 +31,13 @@ export function links({ db, run }: Engine): Pick<Store, "putLink" | "takeLink" |
       ]);
     },
 
-    async takeLink(practice, token, device, now) {
-      checkNames(practice, token, device);
+    async takeLink(token, device, now) {
+      checkNames(token, device);
       checkInstant(now);
+      const practice = (await holderBy("token_hash", token))?.practice;
+      if (practice === undefined) return undefined;
+      const elsewhere = await holderBy("device_hash", device);
+      if (elsewhere !== undefined && elsewhere.practice !== practice) return undefined;
       const same = db
         .selectFrom("link as earlier")
         .select("earlier.token_hash")
@@ -47,20 +59,12 @@ export function links({ db, run }: Engine): Pick<Store, "putLink" | "takeLink" |
           .returning("person_id")
           .compile(),
       ]);
-      return rows[0]?.person_id;
+      return rows[0] === undefined ? undefined : { practice, person: rows[0].person_id };
     },
 
-    async deviceByToken(practice, device) {
-      checkNames(practice, device);
-      const [rows] = await run(practice, [
-        db
-          .selectFrom("link")
-          .select("person_id")
-          .where("practice_id", "=", practice)
-          .where("device_hash", "=", device)
-          .compile(),
-      ]);
-      return rows[0]?.person_id;
+    async deviceByToken(device) {
+      checkNames(device);
+      return await holderBy("device_hash", device);
     },
   };
 }

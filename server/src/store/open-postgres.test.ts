@@ -58,6 +58,30 @@ test("a query that names the wrong practice finds nothing, even if it asks for a
   await engine.close();
 });
 
+test("who names a token sees the rows that hold it and no others, and cannot alter them", async () => {
+  const { owner } = await testDatabase();
+  const store = await openStore(owner);
+  await store.putLink("one", { token: "t1", person: "ana", expires: 10 });
+  await store.putLink("two", { token: "t2", person: "ben", expires: 10 });
+  await store.takeLink("t2", "d2", 1);
+  await store.putSession("one", { token: "s1", expires: 10 }, 1);
+  await store.close();
+  await asRole(owner, async (client) => {
+    const seen = async (token: string) => {
+      await client.query("select set_config('app.token', $1, false)", [token]);
+      const links = await client.query("select token_hash as hash from link");
+      const sessions = await client.query("select token_hash as hash from session");
+      return [...links.rows, ...sessions.rows].map(({ hash }) => hash);
+    };
+    expect(await seen("")).toEqual([]);
+    expect(await seen("t1")).toEqual(["t1"]);
+    expect(await seen("d2")).toEqual(["t2"]);
+    expect((await client.query("update link set expires_at = 99")).rowCount).toBe(0);
+    expect(await seen("s1")).toEqual(["s1"]);
+    expect((await client.query("delete from session")).rowCount).toBe(0);
+  });
+});
+
 test("a role that may pass by row-level security is refused", async () => {
   const { superuser } = await testDatabase();
   await expect(openStore(superuser)).rejects.toThrow(OpenStoreError);

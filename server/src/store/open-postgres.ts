@@ -32,17 +32,23 @@ export async function openPostgres(address: string): Promise<Engine> {
     throw error;
   }
 
+  const runAs = async (setting: "app.practice" | "app.token", value: string, queries: readonly CompiledQuery[]) =>
+    await db.transaction().execute(async (tx) => {
+      await tx.executeQuery(CompiledQuery.raw("select set_config($1, $2, true)", [setting, value]));
+      const rows: unknown[][] = [];
+      for (const query of queries) rows.push((await tx.executeQuery(query)).rows);
+      return rows;
+    });
+
   return {
     dialect: "postgres",
     db,
     rowsAtOnce: 200,
-    async run<const Rows extends readonly unknown[]>(practice: string, queries: readonly CompiledQuery<unknown>[]) {
-      return await db.transaction().execute(async (tx) => {
-        await tx.executeQuery(CompiledQuery.raw("select set_config('app.practice', $1, true)", [practice]));
-        const rows: unknown[][] = [];
-        for (const query of queries) rows.push((await tx.executeQuery(query)).rows);
-        return rows as unknown as RowsOf<Rows>;
-      });
+    async run<const Rows extends readonly unknown[]>(practice: string, queries: readonly CompiledQuery[]) {
+      return (await runAs("app.practice", practice, queries)) as unknown as RowsOf<Rows>;
+    },
+    async runByToken<const Rows extends readonly unknown[]>(token: string, queries: readonly CompiledQuery[]) {
+      return (await runAs("app.token", token, queries)) as unknown as RowsOf<Rows>;
     },
     close: () => db.destroy(),
   };

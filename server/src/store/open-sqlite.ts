@@ -56,14 +56,17 @@ export async function openSqlite(file: string): Promise<SqliteEngine> {
   };
   const runAll = connection.transaction((queries: readonly Query[]) => queries.map(runOne));
 
+  async function run<const Rows extends readonly unknown[]>(_: string, queries: readonly Query[]) {
+    return (queries.length === 1 ? [runOne(queries[0]!)] : runAll.immediate(queries)) as unknown as RowsOf<Rows>;
+  }
+
   return {
     dialect: "sqlite",
     db,
     connection,
     rowsAtOnce: 1,
-    async run<const Rows extends readonly unknown[]>(_practice: string, queries: readonly Query[]) {
-      return (queries.length === 1 ? [runOne(queries[0]!)] : runAll.immediate(queries)) as unknown as RowsOf<Rows>;
-    },
+    run,
+    runByToken: run,
     async close() {
       connection.close();
     },

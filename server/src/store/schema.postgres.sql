@@ -50,9 +50,16 @@ create table link (
   constraint link_taken CHECK (((taken_at IS NULL) = (device_hash IS NULL)))
 );
 
+CREATE INDEX link_by_device_hash ON public.link USING btree (device_hash);
+
+CREATE INDEX link_by_token_hash ON public.link USING btree (token_hash);
+
 alter table link enable row level security;
 
 alter table link force row level security;
+
+create policy by_token on link for SELECT
+  using ((token_hash = current_setting('app.token'::text, true)) OR (device_hash = current_setting('app.token'::text, true)));
 
 create policy own on link for ALL
   using (practice_id = current_setting('app.practice'::text, true))
@@ -89,5 +96,25 @@ alter table plan_revision enable row level security;
 alter table plan_revision force row level security;
 
 create policy own on plan_revision for ALL
+  using (practice_id = current_setting('app.practice'::text, true))
+  with check (practice_id = current_setting('app.practice'::text, true));
+
+create table session (
+  practice_id text collate "C" not null,
+  token_hash text collate "C" not null,
+  expires_at bigint not null,
+  constraint session_key PRIMARY KEY (practice_id, token_hash)
+);
+
+CREATE INDEX session_by_token_hash ON public.session USING btree (token_hash);
+
+alter table session enable row level security;
+
+alter table session force row level security;
+
+create policy by_token on session for SELECT
+  using (token_hash = current_setting('app.token'::text, true));
+
+create policy own on session for ALL
   using (practice_id = current_setting('app.practice'::text, true))
   with check (practice_id = current_setting('app.practice'::text, true));

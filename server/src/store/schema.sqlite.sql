@@ -1,3 +1,9 @@
+CREATE INDEX "link_by_device_hash" on "link" ("device_hash");
+
+CREATE INDEX "link_by_token_hash" on "link" ("token_hash");
+
+CREATE INDEX "session_by_token_hash" on "session" ("token_hash");
+
 CREATE TABLE "document" (
   "practice_id" text not null,
   "kind" text not null,
@@ -44,6 +50,12 @@ CREATE TABLE "plan_revision" (
   "hash" text not null,
   constraint "plan_revision_key" primary key ("practice_id", "person_id", "id"),
   constraint "plan_revision_position" unique ("practice_id", "person_id", "position")) strict;
+
+CREATE TABLE "session" (
+  "practice_id" text not null,
+  "token_hash" text not null,
+  "expires_at" integer not null,
+  constraint "session_key" primary key ("practice_id", "token_hash")) strict;
 
 CREATE TRIGGER event_no_delete before delete on event begin select raise(abort, 'events are never altered'); end;
 

@@ -35,6 +35,19 @@ export interface Link {
   readonly expires: number;
 }
 
+/** Whom a token stands for. */
+export interface Holder {
+  readonly practice: string;
+  readonly person: string;
+}
+
+/** A coach's page that is signed in; only the hash of its token is kept. */
+export interface Session {
+  readonly token: string;
+  /** Epoch milliseconds; from then on it opens nothing. */
+  readonly expires: number;
+}
+
 /**
  * Where a practice's records are kept. Whatever a promise has confirmed is on the disk. Nothing of one practice can be
  * reached with the name of another.
@@ -80,14 +93,22 @@ export interface Store {
    * Exchanges a link for a device token, once. The device makes its own token, so that asking again with the same one
    * after a lost answer succeeds, and any other device is refused.
    *
-   * @param token hash of the link's token
+   * @param token hash of the link's token; it alone tells the practice
    * @param device hash of the device's token
-   * @returns the person, or undefined for a link that is not there, has expired or was used by another device,
+   * @returns whose it is, or undefined for a link that is not there, has expired or was used by another device,
    * and for a device token that came in by another link
    */
-  takeLink(practice: string, token: string, device: string, now: number): Promise<string | undefined>;
-  /** @returns the person whose device it is */
-  deviceByToken(practice: string, device: string): Promise<string | undefined>;
+  takeLink(token: string, device: string, now: number): Promise<Holder | undefined>;
+  /** @returns whose device it is */
+  deviceByToken(device: string): Promise<Holder | undefined>;
+
+  /** Lets a session of the practice's owner begin; those that are over by `now` go. */
+  putSession(practice: string, session: Session, now: number): Promise<void>;
+  /**
+   * @param token hash of the session's token; it alone tells the practice
+   * @returns the practice, or undefined for a session that is not there or is over
+   */
+  sessionByToken(token: string, now: number): Promise<string | undefined>;
 
   close(): Promise<void>;
 }

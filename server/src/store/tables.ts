@@ -37,4 +37,9 @@ export interface Tables {
     readonly taken_at: number | null;
     readonly device_hash: string | null;
   };
+  readonly session: {
+    readonly practice_id: string;
+    readonly token_hash: string;
+    readonly expires_at: number;
+  };
 }

@@ -1,10 +1,12 @@
 import type { Migration } from "kysely";
 import type { Dialect } from "../engine.ts";
 import { eventsPlansDocumentsLinks } from "./2026-11-25-events-plans-documents-links.ts";
+import { sessionsAndTokens } from "./2026-11-28-sessions-and-tokens.ts";
 
 /** All steps to the present tables, by name: the day, then what it does. One that was released never changes. */
 export function migrations(dialect: Dialect): Readonly<Record<string, Migration>> {
   return {
     "2026-11-25-events-plans-documents-links": eventsPlansDocumentsLinks(dialect),
+    "2026-11-28-sessions-and-tokens": sessionsAndTokens(dialect),
   };
 }
