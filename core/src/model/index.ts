@@ -11,6 +11,7 @@
  * reserve  repetitions in reserve: how many more could have been done
  */
 export type * from "./bundle.ts";
+export { canonicalJson, isStorable } from "./canonical-json.ts";
 export * from "./dose.ts";
 export * from "./dose-bounds.ts";
 export * from "./dose-print.ts";

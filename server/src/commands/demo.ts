@@ -2,6 +2,7 @@ import { dirname, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { printDay } from "@stave/core/day";
 import { CATALOGUE } from "@stave/core/exercises";
+import { canonicalJson } from "@stave/core/model";
 import { type Dated, sessionsPerWeek } from "@stave/core/revise";
 import { en, namesFrom, sayReason } from "@stave/core/text";
 import { planTable, rosterTable } from "../documents/table/index.ts";
@@ -12,7 +13,7 @@ import { progress } from "./fit.ts";
 import { type Planned, type Plans, readPlans } from "./plans.ts";
 import { datesOf } from "./schedule.ts";
 import { printSheets } from "./sheet.ts";
-import { canonical, placeOf } from "./world.ts";
+import { placeOf } from "./world.ts";
 import { type OutFile, writeFiles } from "./write-files.ts";
 
 export interface DemoOptions {
@@ -58,7 +59,7 @@ function filesOf({ planned, dated }: Line): readonly OutFile[] {
   const { person, programme, plan } = planned;
   const dates = new Map(dated.placed.placements.map(({ session, day }) => [session, day]));
   return [
-    { path: `${person.id}/plan.json`, content: `${canonical(plan)}\n` },
+    { path: `${person.id}/plan.json`, content: `${canonicalJson(plan)}\n` },
     {
       path: `${person.id}/plan.csv`,
       content: planTable({ plan, person, programme: programme.programme, catalogue: CATALOGUE, dates }),

@@ -1,10 +1,9 @@
 import { CATALOGUE } from "@stave/core/exercises";
-import { type Plan, type PlanSession, type PlanSlot, printDose } from "@stave/core/model";
+import { canonicalJson, type Plan, type PlanSession, type PlanSlot, printDose } from "@stave/core/model";
 import { namesFrom, printLoad, sayReason } from "@stave/core/text";
 import { planTable } from "../documents/table/index.ts";
 import { type Answer, failed, type Io } from "./answer.ts";
 import { type PeopleOptions, type Planned, readPlans, unserved } from "./plans.ts";
-import { canonical } from "./world.ts";
 import { type OutFile, writeFiles } from "./write-files.ts";
 
 export interface FitOptions extends PeopleOptions {
@@ -68,7 +67,7 @@ export function planWords({ person, programme, plan }: Planned, reasons: boolean
 /** Files of a plan: the whole of it as canonical JSON, and as a table. */
 export function planFiles({ person, programme, plan }: Planned): readonly OutFile[] {
   return [
-    { path: `${person.id}/plan.json`, content: `${canonical(plan)}\n` },
+    { path: `${person.id}/plan.json`, content: `${canonicalJson(plan)}\n` },
     {
       path: `${person.id}/plan.csv`,
       content: planTable({ plan, person, programme: programme.programme, catalogue: CATALOGUE }),

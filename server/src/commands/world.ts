@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import type { Day } from "@stave/core/day";
 import { CATALOGUE } from "@stave/core/exercises";
 import {
+  canonicalJson,
   type Person,
   type Place,
   type Plan,
@@ -22,16 +23,7 @@ export function sha256(text: string): string {
   return createHash("sha256").update(text).digest("hex");
 }
 
-/** JSON with sorted keys, so that equal values have equal bytes. */
-export function canonical(value: unknown): string {
-  return JSON.stringify(value, (_, inner: unknown) =>
-    inner !== null && typeof inner === "object" && !Array.isArray(inner)
-      ? Object.fromEntries(Object.entries(inner).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : inner,
-  );
-}
-
-const CATALOGUE_HASH = sha256(canonical([...CATALOGUE.exercises.values(), CATALOGUE.ladders]));
+const CATALOGUE_HASH = sha256(canonicalJson([...CATALOGUE.exercises.values(), CATALOGUE.ladders]));
 
 export type Got<T> =
   | { readonly ok: true; readonly value: T }
@@ -116,7 +108,7 @@ export function placeOf(person: Person, roster: Roster): Place {
 /** Fits a programme to one person of a roster. */
 export function fitPerson(programme: ProgrammeFile, person: Person, roster: Roster, on: Day): Plan {
   const place = placeOf(person, roster);
-  const state = sha256(canonical({ person, place, on }));
+  const state = sha256(canonicalJson({ person, place, on }));
   return planFor({
     programme: programme.programme,
     programmeHash: programme.hash,
@@ -125,6 +117,6 @@ export function fitPerson(programme: ProgrammeFile, person: Person, roster: Rost
     others: roster.places,
     catalogue: CATALOGUE,
     on,
-    made: { engine: ENGINE, catalogue: CATALOGUE_HASH, state, decisions: sha256(canonical(person.pins)) },
+    made: { engine: ENGINE, catalogue: CATALOGUE_HASH, state, decisions: sha256(canonicalJson(person.pins)) },
   });
 }

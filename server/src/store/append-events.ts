@@ -1,6 +1,5 @@
-import type { StaveEvent } from "@stave/core/model";
+import { canonicalJson, type StaveEvent } from "@stave/core/model";
 import { type CompiledQuery, type Kysely, sql } from "kysely";
-import { canonicalJson } from "./canonical-json.ts";
 import type { Engine } from "./engine.ts";
 import { checkNames } from "./names.ts";
 import { nextPositions } from "./next-positions.ts";

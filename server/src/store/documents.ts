@@ -1,4 +1,4 @@
-import { isStorable } from "./canonical-json.ts";
+import { isStorable } from "@stave/core/model";
 import type { Engine } from "./engine.ts";
 import { checkNames } from "./names.ts";
 import { sha256 } from "./sha256.ts";

@@ -1,4 +1,4 @@
-import { isStorable } from "./canonical-json.ts";
+import { isStorable } from "@stave/core/model";
 
 /** A key of three such names still fits into one index entry of either database. */
 const MOST_CHARACTERS = 200;

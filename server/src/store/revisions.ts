@@ -1,6 +1,5 @@
-import type { Plan } from "@stave/core/model";
+import { canonicalJson, type Plan } from "@stave/core/model";
 import { sql } from "kysely";
-import { canonicalJson } from "./canonical-json.ts";
 import type { Engine } from "./engine.ts";
 import { checkNames } from "./names.ts";
 import { nextPositions } from "./next-positions.ts";
