@@ -18,6 +18,7 @@ export type Effort = Conditioning["effort"];
  * The first form that this person may do: the coach's own, then the coach's alternatives, then any of its pattern in
  * the order of fewest stresses.
  *
+ * @param taken what the session has already, which does not stand in for another
  * @returns undefined when none may be done; the reasons why the coach's own was set aside stand in `why` otherwise
  */
 export function easyItem(
@@ -29,6 +30,7 @@ export function easyItem(
     readonly or?: readonly ExerciseId[];
     readonly effort?: Effort;
   },
+  taken: ReadonlySet<ExerciseId> = new Set(),
 ): EasyItem | undefined {
   const own = context.catalogue.exercises.get(asked.do);
   const named = [own, ...(asked.or ?? []).map((id) => context.catalogue.exercises.get(id))];
@@ -38,7 +40,7 @@ export function easyItem(
     .sort((a, b) => load(a) - load(b) || (a.id < b.id ? -1 : 1));
   const why: Reason[] = [];
   for (const exercise of [...named, ...others]) {
-    if (exercise === undefined) continue;
+    if (exercise === undefined || (exercise !== own && taken.has(exercise.id))) continue;
     const admission = admit(exercise, doseFor(exercise, asked.dose), asked.effort);
     if (admission.ok)
       return {
@@ -55,13 +57,20 @@ function instead(first: ExerciseId, exercise: ExerciseId, why: readonly Reason[]
   return reason("fit/instead", { first, exercise, why: why.map(({ code, data }) => ({ code, data })) });
 }
 
-/** The easy items of a warm-up; lighter sets that lead up to a slot are left to the slot. */
+/** The easy items of a warm-up, none standing in twice; lighter sets that lead up to a slot are left to the slot. */
 export function easyWarmUp(
   context: FitContext,
   admit: Admit,
   warmup: readonly WarmUp[] | undefined,
 ): readonly EasyItem[] {
-  return (warmup ?? []).flatMap((item) => ("do" in item ? (easyItem(context, admit, item) ?? []) : []));
+  const items = (warmup ?? []).flatMap((item) => ("do" in item ? [item] : []));
+  const taken = new Set(items.map((item) => item.do));
+  return items.flatMap((asked) => {
+    const item = easyItem(context, admit, asked, taken);
+    if (item === undefined) return [];
+    taken.add(item.exercise.id);
+    return [item];
+  });
 }
 
 /** The parts of a conditioning block's time that fit may give: all, half, none. */
