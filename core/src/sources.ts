@@ -14,11 +14,19 @@ export const SOURCES = {
     cite: "Ratamess et al. 2009, Progression models in resistance training for healthy adults, Med Sci Sports Exerc 41:687–708",
     read: "primary",
   },
+  acsmGuidelines9: {
+    cite: "American College of Sports Medicine 2013, Guidelines for Exercise Testing and Prescription, 9th ed., as quoted elsewhere",
+    read: "secondary",
+  },
   bazValle2022: {
     cite: "Baz-Valle et al. 2022, A systematic review of the effects of different resistance training volumes on muscle hypertrophy, J Hum Kinet 81:199–210",
     read: "primary",
   },
   brzycki1993: { cite: "Brzycki 1993, Strength testing, JOPERD 64(1):88–90", read: "secondary" },
+  colberg2016: {
+    cite: "Colberg et al. 2016, Physical activity/exercise and diabetes, Diabetes Care 39:2065–2079, table 1",
+    read: "primary",
+  },
   cooke2019: {
     cite: "Cooke et al. 2019, Body mass and femur length and repetitions to failure in the back squat, J Strength Cond Res 33:890–895",
     read: "primary",
@@ -30,6 +38,10 @@ export const SOURCES = {
   ebben2011: {
     cite: "Ebben et al. 2011, Kinetic analysis of several variations of push-ups, J Strength Cond Res 25:2891–2894",
     read: "secondary",
+  },
+  elliottLadder2021: {
+    cite: "Graded return to play after Elliott et al., Sports Health 14:460–465, table 1",
+    read: "primary",
   },
   epley1985: { cite: "Epley 1985, Poundage chart, Boyd Epley Workout", read: "secondary" },
   fenwick2009: {
@@ -57,6 +69,10 @@ export const SOURCES = {
   iusca2021: {
     cite: "Schoenfeld et al. 2021, IUSCA position stand on hypertrophy, Int J Strength Cond 1(1)",
     read: "secondary",
+  },
+  liftingPressure2024: {
+    cite: "Resistance training and blood pressure, Integr Blood Press Control 2024, 17:21–37, table 1",
+    read: "primary",
   },
   lowerBodySplit2022: {
     cite: "Front Psychol 2022, 13:1010596, lower-body work of six exercises × 3 sets in one session or two (authors not noted)",
@@ -100,6 +116,14 @@ export const SOURCES = {
     cite: "Riebe et al. 2015, Updating ACSM's recommendations for exercise preparticipation health screening, Med Sci Sports Exerc 47:2473–2479",
     read: "secondary",
   },
+  salman2021: {
+    cite: "Salman et al. 2021, Returning to physical activity after covid-19, BMJ 372:m4721",
+    read: "primary",
+  },
+  schwellnus2022: {
+    cite: "Schwellnus et al. 2022, IOC consensus on acute respiratory illness in athletes, Br J Sports Med 56:1066–1088",
+    read: "secondary",
+  },
   shimano2006: {
     cite: "Shimano et al. 2006, repetitions at percentages of the 1RM, J Strength Cond Res 20:819–823 (figures as restated by Cooke et al. 2019)",
     read: "secondary",
@@ -110,6 +134,14 @@ export const SOURCES = {
   },
   schoenfeld2017load: {
     cite: "Schoenfeld et al. 2017, Strength and hypertrophy adaptations between low- vs. high-load training, J Strength Cond Res 31:3508–3523",
+    read: "primary",
+  },
+  silbernagel2007: {
+    cite: "Silbernagel et al. 2007, Continued sports activity, using a pain-monitoring model, Am J Sports Med 35:897–906; the edges of its zones from memory",
+    read: "memory",
+  },
+  turner2019: {
+    cite: "Turner et al. 2019, Resistance exercise in type 1 diabetes, Sports Med Open 5:20",
     read: "primary",
   },
   zourdos2016: {

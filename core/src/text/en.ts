@@ -5,6 +5,7 @@ import { calendarReasons } from "./en/reasons-calendar.ts";
 import { constraints, fitReasons, planReasons } from "./en/reasons-fit.ts";
 import { loadReasons } from "./en/reasons-loads.ts";
 import { offerReasons } from "./en/reasons-offer.ts";
+import { screenReasons } from "./en/reasons-screen.ts";
 import { remedies } from "./en/remedies.ts";
 import { sheet } from "./en/sheet.ts";
 import { printDate, printDuration, printHours, printLoad, printMinutes, WEEKDAY_NAMES } from "./en/units.ts";
@@ -27,7 +28,7 @@ export const en = {
   whys,
   remedies,
   problems,
-  reasons: { ...offerReasons, ...loadReasons, ...calendarReasons, ...fitReasons, ...planReasons },
+  reasons: { ...offerReasons, ...loadReasons, ...calendarReasons, ...fitReasons, ...planReasons, ...screenReasons },
   words: {
     muscles,
     patterns,

@@ -8,6 +8,7 @@ import { LOAD_CODES } from "../loads/index.ts";
 import { readProgramme } from "../model/index.ts";
 import { OFFER_CODES } from "../offer/index.ts";
 import { PLAN_CODES } from "../revise/index.ts";
+import { SCREEN_CODES } from "../screen/index.ts";
 import {
   en,
   type Messages,
@@ -42,7 +43,7 @@ test("every problem that readers and commands can tell has a sentence", () => {
 });
 
 test("every reason and every check has a sentence", () => {
-  const reasons = [...OFFER_CODES, ...LOAD_CODES, ...CALENDAR_CODES, ...FIT_CODES, ...PLAN_CODES];
+  const reasons = [...OFFER_CODES, ...LOAD_CODES, ...CALENDAR_CODES, ...FIT_CODES, ...PLAN_CODES, ...SCREEN_CODES];
   expect(reasons.filter((code) => !(code in en.reasons))).toEqual([]);
   expect(CHECKS.filter(({ id }) => !(id in en.findings) || !(id in en.whys))).toEqual([]);
   expect(REMEDY_IDS.filter((id) => !(id in en.remedies))).toEqual([]);

@@ -1,0 +1,77 @@
+import type { BeforeAnswer } from "./before.ts";
+import { reason } from "./reasons.ts";
+
+export const GLUCOSE_UNITS = ["mmol/L", "mg/dL"] as const;
+export type GlucoseUnit = (typeof GLUCOSE_UNITS)[number];
+
+/** What a person with diabetes types in before training. */
+export interface GlucoseReading {
+  readonly value: number;
+  readonly unit: GlucoseUnit;
+  /** Blood or urine ketones; undefined when not tested. */
+  readonly ketones?: "none or small" | "moderate or large";
+  /** A low under 2.9 mmol/L, or one that needed somebody's help, in the last 24 hours. */
+  readonly severeLow?: boolean;
+  /** Today's work is short or very hard, such as weights. */
+  readonly shortOrHard?: boolean;
+}
+
+/** 1 mmol/L of glucose in mg/dL: its molar mass is 180.16 g. */
+const MG_DL = 18.016;
+/** A person's meter shows nothing outside; a value there stands in the other unit. Ours. */
+const POSSIBLE: Readonly<Record<GlucoseUnit, readonly [number, number]>> = {
+  "mmol/L": [0.6, 33.3],
+  "mg/dL": [10, 600],
+};
+/** 2.9 and 3.9 mmol/L: below the first nobody trains for a day, below the second the low is treated first. */
+const SEVERE_LOW = 52;
+const LOW = 70;
+const FAST_CARBOHYDRATE_G = { from: 15, to: 30 };
+
+/** @returns mg/dL, whole, as the bands are printed */
+export function inMgDl(value: number, unit: GlucoseUnit): number {
+  return unit === "mg/dL" ? value : Math.round(value * MG_DL);
+}
+
+/**
+ * What a glucose reading before training asks for. It informs; it never doses insulin, and the person's own plan from
+ * their clinic decides.
+ *
+ * Bands in mg/dL, lower edge included: under 90, 90, 150, 250, 350. From 250 ketones are tested; moderate or large
+ * ketones stop, otherwise mild to moderate work only. Under 90 fast carbohydrate comes first, which short or very
+ * hard work may not need: then it asks. A low under 3.9 mmol/L is treated first; one under 2.9, or one that needed
+ * help, in the last 24 hours stops everything.
+ *
+ * @returns "hold" with the reason when the value cannot be in that unit
+ * @source colberg2016, turner2019
+ */
+export function glucoseBefore(reading: GlucoseReading): BeforeAnswer {
+  const { value, unit, ketones, severeLow } = reading;
+  const [from, to] = POSSIBLE[unit];
+  if (!(value >= from && value <= to)) {
+    return { before: "hold", because: [reason("before/glucose-impossible", { value, unit })] };
+  }
+  const mgdl = inMgDl(value, unit);
+  const said = { value, unit, mgdl };
+  if (severeLow === true) return { before: "hold", because: [reason("before/severe-low", { hours: 24 })] };
+  if (mgdl < SEVERE_LOW) return { before: "hold", because: [reason("before/severe-low", { hours: 24 })] };
+  if (mgdl < LOW) return { before: "ask", because: [reason("before/glucose-very-low", said)] };
+  if (mgdl < 90) {
+    return {
+      before: "ask",
+      because: [
+        reason("before/glucose-low", {
+          ...said,
+          carbohydrate: FAST_CARBOHYDRATE_G,
+          hard: reading.shortOrHard === true,
+        }),
+      ],
+    };
+  }
+  if (mgdl < 150) return { before: "go", because: [reason("before/glucose-carbohydrate-from-start", said)] };
+  if (mgdl < 250) return { before: "go", because: [reason("before/glucose-fine", said)] };
+  if (ketones === undefined) return { before: "ask", because: [reason("before/glucose-ketones", said)] };
+  return ketones === "moderate or large"
+    ? { before: "hold", because: [reason("before/glucose-no-exercise", { ...said, ketones })] }
+    : { before: "soften", because: [reason("before/glucose-moderate-only", said)] };
+}

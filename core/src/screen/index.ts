@@ -1,0 +1,13 @@
+export * from "./answers.ts";
+export * from "./anything-new.ts";
+export * from "./before.ts";
+export * from "./consent.ts";
+export * from "./glucose.ts";
+export * from "./illness.ts";
+export * from "./pain.ts";
+export * from "./pressure.ts";
+export * from "./readiness.ts";
+export { SCREEN_CODES, type ScreenCode } from "./reasons.ts";
+export * from "./screen.ts";
+export * from "./sleep.ts";
+export * from "./stop-list.ts";

@@ -1,0 +1,99 @@
+import type { ScreenCode } from "../../screen/index.ts";
+import { type Data, dataIn, numberIn, said, wordsIn } from "../facts.ts";
+import type { Say } from "../names.ts";
+import { listed, plural, printSpan } from "./number.ts";
+import { printDate } from "./units.ts";
+
+function pressure(data: Data | undefined): string {
+  return data === undefined ? "?" : `${said(data, "systolic")}/${said(data, "diastolic")} mmHg`;
+}
+
+/** The value as it was typed, and in the unit of the printed bands when that is another one. */
+function glucose(data: Data): string {
+  const typed = `${said(data, "value")} ${said(data, "unit")}`;
+  return said(data, "unit") === "mg/dL" ? typed : `${typed} (${said(data, "mgdl")} mg/dL)`;
+}
+
+const names = (data: Data, name: string) => listed(wordsIn(data, name));
+const score = (data: Data) => {
+  const morning = data["morning"];
+  return `${said(data, "score")} of 10${typeof morning === "number" ? `, ${morning} next morning` : ""}`;
+};
+
+/** What screening found, and what the check before a session asks for. */
+export const screenReasons: Readonly<Record<ScreenCode, Say>> = {
+  "screen/not-active": () => "Not active on 3 days a week, 30 minutes each, for the last 3 months.",
+  "screen/active": () => "Active on 3 days a week or more, 30 minutes each, for the last 3 months.",
+  "screen/disease": (data) => `Known disease: ${names(data, "disease")}.`,
+  "screen/signs": (data) => `Signs that ask for a doctor: ${names(data, "signs")}.`,
+  "screen/nothing-found": () => "No known heart, vessel, kidney or sugar disease, and no signs.",
+  "screen/wanted": (data) => `Wants ${said(data, "effort")} work.`,
+  "screen/cleared": (data) =>
+    `${said(data, "who")} agreed to ${said(data, "effort")} work on ${printDate(said(data, "on"))}.`,
+  "screen/clearance-old": (data) =>
+    `The agreement of ${said(data, "who")} of ${printDate(said(data, "on"))} is older than 12 months: ask again.`,
+  "screen/clearance-before-signs": (data) =>
+    `${said(data, "who")} agreed on ${printDate(said(data, "on"))} without knowing of ${names(data, "signs")}: ask again.`,
+  "screen/missing": (data) => `Not answered, read the safe way: ${names(data, "answers")}.`,
+  "screen/past": (data) =>
+    `Said to be over: ${names(data, "past")}. Ask for a doctor's note before the first hard session.`,
+  "screen/under-age": (data) =>
+    `${said(data, "age")} years old: a parent or guardian agrees and can be reached; technique first, no test of the maximum.`,
+  "screen/diabetes-strict": () =>
+    "Diabetes alone, not active: a doctor is asked first by the rule that runs here; another published rule starts up to a brisk walk's effort.",
+  "screen/diabetes-mild": () =>
+    "Diabetes alone, not active: the rule that runs here starts up to a brisk walk's effort; another published rule asks a doctor first.",
+  "screen/locked": (data) => `Locked until a doctor agrees: ${said(data, "effort")} work.`,
+  "screen/all-locked": () => "Locked until a doctor agrees: all training.",
+  "before/pressure-hold": (data) =>
+    `${pressure(data)} seated: no lifting today. The rule "${said(data, "rule")}" holds from ${pressure(dataIn(data, "limit"))}, either number alone. Tell the doctor; at once if anything feels wrong. The session is held for safety, not missed.`,
+  "before/pressure-light": (data) =>
+    data["note"] === true
+      ? `${pressure(data)} seated: light work only, as the clinician's note allows. The rule "${said(data, "rule")}" asks for it from ${pressure(dataIn(data, "limit"))}.`
+      : `${pressure(data)} seated: no lifting today without a clinician's note that allows light work. The rule "${said(data, "rule")}" asks for it from ${pressure(dataIn(data, "limit"))}.`,
+  "before/pressure-fine": (data) => `${pressure(data)}: under the limits of "${said(data, "rule")}".`,
+  "before/pressure-again": (data) => `${pressure(data)}: sit for 5 minutes and take it once more.`,
+  "before/glucose-impossible": (data) =>
+    `${said(data, "value")} ${said(data, "unit")} cannot be right: look at the meter's unit.`,
+  "before/glucose-low": (data) => {
+    const grams = dataIn(data, "carbohydrate");
+    const eat = grams === undefined ? "?" : printSpan(numberIn(grams, "from"), numberIn(grams, "to"));
+    return `${glucose(data)} is under 90 mg/dL (5.0 mmol/L): ${eat} g of fast carbohydrate first, then measure again.${data["hard"] === true ? " Short or very hard work may not need it: ask." : ""} The person's own plan decides.`;
+  },
+  "before/glucose-very-low": (data) =>
+    `${glucose(data)} is low: treat it first by the person's own plan, measure again, and do not train alone.`,
+  "before/glucose-carbohydrate-from-start": (data) =>
+    `${glucose(data)}: go; long work takes carbohydrate from the start.`,
+  "before/glucose-fine": (data) => `${glucose(data)}: go; carbohydrate waits until it is under 150 mg/dL (8.3 mmol/L).`,
+  "before/glucose-ketones": (data) =>
+    `${glucose(data)} is 250 mg/dL (13.9 mmol/L) or more: test ketones first. Hard work waits until it is under 250.`,
+  "before/glucose-no-exercise": (data) =>
+    `${glucose(data)} with ${said(data, "ketones")} ketones: no training; the clinic's own plan applies.`,
+  "before/glucose-moderate-only": (data) =>
+    `${glucose(data)}, ketones not raised: mild to moderate work only until it is under 250 mg/dL (13.9 mmol/L).`,
+  "before/severe-low": (data) =>
+    `A severe low in the last ${said(data, "hours")} hours: no training today; tell the clinic.`,
+  "before/pain-go": (data) => `Pain ${score(data)}: go on ("${said(data, "rule")}").`,
+  "before/pain-hold": (data) => `Pain ${score(data)}: same load, not more ("${said(data, "rule")}").`,
+  "before/pain-reduce": (data) =>
+    `Pain ${score(data)}${data["rising"] === true ? ", rising from week to week" : ""}: take the load off and ask a clinician ("${said(data, "rule")}", firm edge 5).`,
+  "before/pain-not-by-rule": (data) =>
+    `${names(data, "signs")}: no pain rule is made for this; a clinician looks first.`,
+  "before/ill-rest": (data) => `${names(data, "signs")}: rest. The session is held, not missed.`,
+  "before/ill-easy-trial": () =>
+    "A head cold only: 10 easy minutes, then see. The neck check is common practice; no study stands behind it.",
+  "before/ill-doctor": (data) => `${names(data, "signs")}: no training; a doctor first.`,
+  "before/ill-wait": (data) => {
+    const days = plural(numberIn(data, "days"), "day", "days");
+    return `${days} without symptoms; "${said(data, "rule")}" (${said(data, "dated")}) wants ${said(data, "want")} before the first step.`;
+  },
+  "before/ill-step": (data) => {
+    const percent = data["percent"];
+    const hard = typeof percent === "number" ? `, at most ${percent} % of the maximum heart rate` : "";
+    return `Up to ${said(data, "minutes")} min${hard}, ${said(data, "resistance") === "none" ? "no" : said(data, "resistance")} resistance work ("${said(data, "rule")}", ${said(data, "dated")}). Any symptom: one step back.`;
+  },
+  "before/slept-little": (data) =>
+    `${said(data, "hours")} h of sleep, under ${said(data, "limit")}: softer today if the person wants (common practice).`,
+  "before/stop-now": (data) =>
+    `${names(data, "signs")}: stop now and call the emergency number; then the doctor before anything else.`,
+};
