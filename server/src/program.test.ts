@@ -328,3 +328,32 @@ describe("the demo, as the built program", () => {
     expect(readdirSync(out).some((name) => name.startsWith(".part"))).toBe(false);
   });
 });
+
+describe("screen", () => {
+  const FILE = `${ROOM}/screening-tobiah.yaml`;
+  test("words say the outcome, what caused it, what is locked and until when", async () => {
+    const { exit, out } = await stave("screen", FILE);
+    expect(exit).toBe(0);
+    expect(out).toContain("tobiah: ask a doctor first.");
+    expect(out).toContain("Signs that ask for a doctor: ankle swelling.");
+    expect(out).toContain("Locked until a doctor agrees: all training.");
+  });
+  test("one JSON document; a sign less differs", async () => {
+    const { result } = JSON.parse((await stave("screen", FILE, "--json")).out) as { result: Record<string, unknown> };
+    expect(result).toMatchObject({
+      person: "tobiah",
+      readiness: "ask a doctor before starting",
+      screening: { outcome: "ask a doctor first", on: "2026-12-07", until: "2027-12-07" },
+      ruleSet: { id: "riebe2015", diabetes: "strict" },
+    });
+    const well = write("well.yaml", readFileSync(FILE, "utf8").replace("swelling: yes", "swelling: no"));
+    expect((await stave("screen", well)).out).toContain("tobiah: start light to moderate.");
+  });
+  test("bad answers end with status 2 and their line", async () => {
+    const bad = write("answers.yaml", readFileSync(FILE, "utf8").replace("heart: no", "hart: no"));
+    const { exit, out, err } = await stave("screen", bad);
+    expect([exit, out]).toEqual([2, ""]);
+    expect(err).toContain("answers.yaml, line 9");
+    expect((await stave("screen", bad, "--diabetes", "none")).exit).toBe(2);
+  });
+});

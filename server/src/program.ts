@@ -1,4 +1,4 @@
-import { Command, CommanderError, InvalidArgumentError } from "commander";
+import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
 import { type Answer, type Exit, give, type Io } from "./commands/answer.ts";
 import { calendar } from "./commands/calendar.ts";
 import { check } from "./commands/check.ts";
@@ -6,6 +6,7 @@ import { demo } from "./commands/demo.ts";
 import { exercises } from "./commands/exercises.ts";
 import { fit } from "./commands/fit.ts";
 import { schedule } from "./commands/schedule.ts";
+import { screen } from "./commands/screen.ts";
 import { sheet } from "./commands/sheet.ts";
 import { why } from "./commands/why.ts";
 
@@ -90,6 +91,17 @@ function program(io: Io, done: (exit: Exit) => void): Command {
     .option("--pattern <pattern>", "only this movement pattern")
     .option("--json", "one JSON document instead of words")
     .action((word: string | undefined, options) => run(exercises(word, options), options.json));
+  stave
+    .command("screen")
+    .description("what a person's answers say: start, start gently, ask a doctor first, or stop; why, and until when")
+    .argument("<answers>", "file of answers")
+    .addOption(
+      new Option("--diabetes <rule>", "which published rule runs for diabetes alone")
+        .choices(["strict", "mild"])
+        .default("strict"),
+    )
+    .option("--json", "one JSON document instead of words")
+    .action((file: string, options) => run(screen(file, options), options.json));
   stave
     .command("demo")
     .description("runs the whole job on the made-up Ropewalk Room: checks, fits, dates, prints")

@@ -20,6 +20,7 @@ export { DOSE_PROBLEMS, type DoseProblem, type DoseProblemCode } from "./dose-sc
 export * from "./equipment.ts";
 export type * from "./event.ts";
 export * from "./exercise.ts";
+export { ALWAYS, dayPiece, given, idPiece, namePiece, tell, tellReversed } from "./file-pieces.ts";
 export * from "./finding.ts";
 export * from "./muscle.ts";
 export * from "./near.ts";

@@ -1,4 +1,5 @@
 export * from "./answers.ts";
+export { ANSWER_PROBLEMS, type AnswersFile, readAnswers } from "./answers-read.ts";
 export * from "./anything-new.ts";
 export * from "./before.ts";
 export * from "./consent.ts";

@@ -151,6 +151,11 @@ const files = {
   "out/not-allowed": "Nothing may be written there",
 } as const;
 
+const answers = {
+  "answers/born-later": "Born after the day of the answers",
+  "answers/cleared-later": "A clinician's yes that comes after the day of the answers",
+} as const;
+
 const commands = {
   "check/no-such-remedy": "There is no remedy of that number",
   "exercises/no-such-pattern": "This is no movement pattern",
@@ -164,5 +169,14 @@ const commands = {
 } as const;
 
 /** What is wrong, by the code of the problem; its place, what was found and what is allowed are added to it. */
-export const problems = { ...text, ...values, ...dose, ...programme, ...people, ...files, ...commands } as const;
+export const problems = {
+  ...text,
+  ...values,
+  ...dose,
+  ...programme,
+  ...people,
+  ...files,
+  ...answers,
+  ...commands,
+} as const;
 export type ProblemCode = keyof typeof problems;
