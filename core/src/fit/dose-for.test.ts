@@ -2,7 +2,8 @@ import { describe, expect, test } from "vitest";
 import { hold, madeUpExercise, reps, sets, timeOf } from "../testing/index.ts";
 import { doseFor, MOST_SETS, setChoices, takesLoad, withSets } from "./dose-for.ts";
 
-const metres = (value: number) => ({ amount: { kind: "metres", span: { from: value, to: value } }, eachSide: false }) as const;
+const metres = (value: number) =>
+  ({ amount: { kind: "metres", span: { from: value, to: value } }, eachSide: false }) as const;
 const contacts = (value: number) =>
   ({ amount: { kind: "contacts", span: { from: value, to: value } }, eachSide: false }) as const;
 const most = { amount: { kind: "most" }, eachSide: false } as const;

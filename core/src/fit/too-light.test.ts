@@ -12,7 +12,8 @@ test("long slow sets near the limit: 15–30 repetitions, 3-1-1-0, 1–2 in rese
 });
 
 test("a reserve that is larger stays, one that is as small or smaller becomes 1–2", () => {
-  const reserveOf = (from: number, to: number) => hardenDose(sets(1, reps(8, { reserve: { from, to } }))).sets[0]!.reserve;
+  const reserveOf = (from: number, to: number) =>
+    hardenDose(sets(1, reps(8, { reserve: { from, to } }))).sets[0]!.reserve;
   expect(reserveOf(3, 4)).toEqual({ from: 3, to: 4 });
   expect(reserveOf(2, 3)).toEqual({ from: 1, to: 2 });
   expect(reserveOf(0, 1)).toEqual({ from: 1, to: 2 });
