@@ -1,4 +1,5 @@
 import type { Load, MassUnit } from "../units.ts";
+import type { Dose } from "./dose.ts";
 import type { Exercise, ExerciseId } from "./exercise.ts";
 import type { PlanSession, Reason } from "./plan.ts";
 import type { SlotKey } from "./programme.ts";
@@ -7,7 +8,7 @@ import type { SlotKey } from "./programme.ts";
 export interface BundleExercise
   extends Pick<
     Exercise,
-    "id" | "name" | "setUp" | "move" | "cues" | "eachSide" | "amounts" | "hold" | "loadMeaning" | "stress"
+    "id" | "name" | "setUp" | "move" | "cues" | "eachSide" | "amounts" | "hold" | "loadMeaning" | "stress" | "needs"
   > {
   /** Loads that exist here and that no limit forbids, lightest first; empty where nothing is loaded. */
   readonly loads: readonly Load[];
@@ -31,6 +32,9 @@ export interface BundleSession {
 export interface OfferedForm {
   readonly exercise: ExerciseId;
   readonly load?: Load;
+  /** What is asked of it, where that is not what the slot asks. */
+  readonly dose?: Dose;
+  readonly side?: "left" | "right";
   /** Lower is easier; forms without an order share a number. */
   readonly rung: number;
 }

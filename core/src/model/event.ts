@@ -29,9 +29,11 @@ export interface SetDone {
 
 /** A change to a plan, on a slot key; it is applied before fit and survives every re-fit as a pin until undone. */
 export type Patch =
-  | { readonly slot: SlotKey; readonly change: "load"; readonly load: Load }
-  | { readonly slot: SlotKey; readonly change: "reps"; readonly dose: Dose }
+  /** `exercise` is the form that the load or dose is for; without it, whatever stands in the slot. */
+  | { readonly slot: SlotKey; readonly change: "load"; readonly load: Load; readonly exercise?: ExerciseId }
+  | { readonly slot: SlotKey; readonly change: "reps"; readonly dose: Dose; readonly exercise?: ExerciseId }
   | { readonly slot: SlotKey; readonly change: "exercise"; readonly exercise: ExerciseId }
+  /** Until the day before `until`, YYYY-MM-DD; without it, until it is resumed. */
   | { readonly slot: SlotKey; readonly change: "pause"; readonly until?: string }
   | { readonly slot: SlotKey; readonly change: "resume" };
 
@@ -53,6 +55,7 @@ export interface EventData {
   readonly "session-started": Readonly<Record<string, never>>;
   readonly "set-done": SetDone;
   readonly "set-left-out": Readonly<Record<string, never>>;
+  /** `where` is one of HURT_PLACES, or other words; `howMuch` is 0 to 10. */
   readonly hurt: { readonly where: string; readonly howMuch: number };
   readonly swapped: {
     readonly from: ExerciseId;
@@ -70,6 +73,26 @@ export interface EventData {
   readonly undone: { readonly decision: string; readonly by: string };
 }
 export type EventKind = keyof EventData;
+
+/** What a person's devices may say. */
+export const RECORD_KINDS = [
+  "session-started",
+  "set-done",
+  "set-left-out",
+  "hurt",
+  "swapped",
+  "session-ended",
+  "struck",
+] as const satisfies readonly EventKind[];
+/** What only a coach may say. */
+export const DECISION_KINDS = [
+  "accepted",
+  "changed",
+  "refused",
+  "pinned",
+  "undone",
+] as const satisfies readonly EventKind[];
+export type DecisionKind = (typeof DECISION_KINDS)[number];
 
 /**
  * Something that happened, written once and never altered. A correction is a new event that `replaces` an older one by

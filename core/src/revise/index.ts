@@ -1,3 +1,10 @@
+export * from "./again.ts";
+export * from "./bundle-for.ts";
 export * from "./dates-for.ts";
+export * from "./decide.ts";
+export * from "./morning-for.ts";
+export * from "./next-revision.ts";
+export * from "./person-page.ts";
 export * from "./plan-for.ts";
 export { PLAN_CODES, type PlanCode } from "./reasons.ts";
+export type * from "./situation.ts";

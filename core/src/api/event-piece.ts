@@ -1,0 +1,130 @@
+import { z } from "zod";
+import {
+  type Cut,
+  DECISION_KINDS,
+  type EventData,
+  type EventKind,
+  type Patch,
+  type Proposal,
+  type SetDone,
+  type StaveEvent,
+} from "../model/index.ts";
+import { counterPiece, dataPiece, dayTextPiece, loadPiece, madeIdPiece, namePiece, reasonPiece } from "./pieces.ts";
+import { dosePiece } from "./plan-piece.ts";
+
+/** Most characters of what one event says, in its canonical spelling. Ours, no source. */
+const MOST_EVENT_DATA = 8000;
+const MOST_REPS = 1000;
+const MOST_SECONDS = 7200;
+/** Instants that a calendar of this program can name, as ECMAScript bounds them. */
+const MOST_INSTANT = 8.64e15;
+
+const untouched = z.literal("as asked");
+
+function amountPiece(most: number): z.ZodType<NonNullable<SetDone["reps"]>> {
+  const one = z.union([z.int().min(0).max(most), untouched]);
+  return z.union([one, z.strictObject({ left: z.exactOptional(one), right: z.exactOptional(one) })]);
+}
+
+export const setDonePiece: z.ZodType<SetDone> = z.strictObject({
+  exercise: namePiece,
+  reps: z.exactOptional(amountPiece(MOST_REPS)),
+  holdS: z.exactOptional(amountPiece(MOST_SECONDS)),
+  load: z.union([loadPiece, untouched, z.literal("none")]),
+  reserve: z.union([z.number().min(0).max(20), z.literal("not said")]),
+});
+
+const patchPiece: z.ZodType<Patch> = z.discriminatedUnion("change", [
+  z.strictObject({
+    slot: namePiece,
+    change: z.literal("load"),
+    load: loadPiece,
+    exercise: z.exactOptional(namePiece),
+  }),
+  z.strictObject({
+    slot: namePiece,
+    change: z.literal("reps"),
+    dose: dosePiece,
+    exercise: z.exactOptional(namePiece),
+  }),
+  z.strictObject({ slot: namePiece, change: z.literal("exercise"), exercise: namePiece }),
+  z.strictObject({ slot: namePiece, change: z.literal("pause"), until: z.exactOptional(dayTextPiece) }),
+  z.strictObject({ slot: namePiece, change: z.literal("resume") }),
+]);
+
+const cutPiece: z.ZodType<Cut> = z.record(namePiece, counterPiece).refine((cut) => Object.keys(cut).length <= 200);
+
+const proposalShape = {
+  proposal: madeIdPiece,
+  patch: patchPiece,
+  evidence: z.array(reasonPiece).min(1).max(50),
+  cut: cutPiece,
+  engine: namePiece,
+};
+const proposalPiece: z.ZodType<Proposal> = z.strictObject(proposalShape);
+
+const nothing = z.strictObject({});
+
+/** What each known kind says. */
+const DATA: { readonly [Kind in EventKind]: z.ZodType<EventData[Kind]> } = {
+  "session-started": nothing,
+  "set-done": setDonePiece,
+  "set-left-out": nothing,
+  hurt: z.strictObject({ where: namePiece, howMuch: z.int().min(0).max(10) }),
+  swapped: z.strictObject({ from: namePiece, to: namePiece, because: z.enum(["easier", "hurt", "equipment"]) }),
+  "session-ended": z.strictObject({ early: z.boolean() }),
+  struck: nothing,
+  accepted: z.strictObject({ ...proposalShape, by: namePiece }),
+  changed: z.strictObject({ ...proposalShape, by: namePiece, instead: patchPiece }),
+  refused: z.strictObject({ ...proposalShape, by: namePiece }),
+  pinned: z.strictObject({ patch: patchPiece, by: namePiece }),
+  undone: z.strictObject({ decision: madeIdPiece, by: namePiece }),
+};
+
+/** Kinds that are about one set, and say which. */
+const OF_A_SET: ReadonlySet<string> = new Set(["set-done", "set-left-out"]);
+
+/**
+ * One event as it comes from outside. Kinds that this version does not know are kept as they are, within bounds; a kind
+ * that it knows must say what that kind says.
+ */
+export const eventPiece: z.ZodType<StaveEvent> = z
+  .strictObject({
+    v: z.literal(1),
+    id: madeIdPiece,
+    person: namePiece,
+    device: madeIdPiece,
+    n: counterPiece,
+    at: z.int().min(-MOST_INSTANT).max(MOST_INSTANT),
+    kind: z.string().regex(/^[a-z][a-z-]{0,39}$/),
+    of: z.exactOptional(
+      z.strictObject({
+        plan: namePiece,
+        session: namePiece,
+        slot: z.exactOptional(namePiece),
+        set: z.exactOptional(z.int().min(0).max(99)),
+      }),
+    ),
+    replaces: z.exactOptional(madeIdPiece),
+    data: dataPiece(MOST_EVENT_DATA),
+  })
+  .superRefine((event, ctx) => {
+    if (!Object.hasOwn(DATA, event.kind)) return;
+    const said = DATA[event.kind as EventKind].safeParse(event.data);
+    for (const issue of said.error?.issues ?? [])
+      ctx.addIssue({ code: "custom", path: ["data", ...issue.path], message: issue.message });
+    if (OF_A_SET.has(event.kind) && (event.of?.slot === undefined || event.of.set === undefined))
+      ctx.addIssue({ code: "custom", path: ["of"], message: "A set names its session, its slot and its number" });
+    if (event.kind === "struck" && event.replaces === undefined)
+      ctx.addIssue({ code: "custom", path: ["replaces"], message: "What is struck must be named" });
+    if (event.replaces === event.id)
+      ctx.addIssue({ code: "custom", path: ["replaces"], message: "An event cannot replace itself" });
+  });
+
+/** An event that a person's device may send: everything but a coach's decisions. */
+export const recordEventPiece: z.ZodType<StaveEvent> = eventPiece.refine(
+  ({ kind }) => !(DECISION_KINDS as readonly string[]).includes(kind),
+  { path: ["kind"], message: "Only a coach decides" },
+);
+
+export { patchPiece, proposalPiece };

@@ -1,0 +1,158 @@
+import { z } from "zod";
+import type { Stroke } from "../model/index.ts";
+import { bundlePiece } from "./bundle-piece.ts";
+import { eventPiece, patchPiece, proposalPiece, recordEventPiece } from "./event-piece.ts";
+import {
+  counterPiece,
+  dayTextPiece,
+  loadPiece,
+  madeIdPiece,
+  minutePiece,
+  namePiece,
+  reasonPiece,
+  textPiece,
+  tokenPiece,
+} from "./pieces.ts";
+import { planPiece } from "./plan-piece.ts";
+import type {
+  Changed,
+  DecisionInput,
+  DecisionOutput,
+  EventsInput,
+  EventsOutput,
+  EventsSince,
+  ExchangeInput,
+  ExchangeOutput,
+  LinkOutput,
+  Morning,
+  MorningItem,
+  PeopleOutput,
+  PersonOutput,
+} from "./shapes.ts";
+
+/** Most events of one batch. */
+export const MOST_EVENTS = 100;
+const MANY = 5000;
+
+const personNamePiece = z.strictObject({ id: namePiece, name: textPiece });
+const todayPiece = z.strictObject({ from: minutePiece, title: textPiece });
+
+const amountOfStroke = z.number().min(0).optional();
+const strokePiece = z.strictObject({
+  state: z.enum(["done", "asked", "to come", "missed"]),
+  asked: z.strictObject({ from: z.number().min(0), to: z.number().min(0) }),
+  hold: z.boolean(),
+  done: z.exactOptional(
+    z.union([
+      z.strictObject({ both: amountOfStroke }),
+      z.strictObject({ left: amountOfStroke, right: amountOfStroke }),
+    ]),
+  ),
+  share: z.exactOptional(z.number().min(0).max(1)),
+  hurt: z.boolean(),
+}) as z.ZodType<Stroke>;
+const pastPiece = z.array(z.strictObject({ day: dayTextPiece, strokes: z.array(strokePiece).max(50) })).max(MANY);
+
+export const exchangeInput: z.ZodType<ExchangeInput> = z.strictObject({ link: tokenPiece, token: tokenPiece });
+export const exchangeOutput: z.ZodType<ExchangeOutput> = z.strictObject({ person: namePiece });
+export const bundleOutput = bundlePiece;
+export const eventsInput: z.ZodType<EventsInput> = z.strictObject({
+  events: z.array(recordEventPiece).min(1).max(MOST_EVENTS),
+});
+export const eventsOutput: z.ZodType<EventsOutput> = z.strictObject({
+  acks: z.array(z.strictObject({ id: madeIdPiece, ack: z.enum(["stored", "known", "conflict"]) })).max(MOST_EVENTS),
+});
+/** As a query says it: digits. */
+export const eventsQuery = z.strictObject({ after: z.exactOptional(z.string().regex(/^\d{1,15}$/)) });
+export const eventsSince: z.ZodType<EventsSince> = z.strictObject({ events: z.array(eventPiece), after: counterPiece });
+
+const morningItemPiece: z.ZodType<MorningItem> = z.strictObject({
+  proposal: proposalPiece,
+  slot: namePiece,
+  exercise: personNamePiece,
+  title: reasonPiece,
+  stop: z.boolean(),
+  past: pastPiece,
+  next: z.array(strokePiece).max(50),
+  others: z.array(z.strictObject({ patch: patchPiece, title: reasonPiece })).max(20),
+});
+export const morningOutput: z.ZodType<Morning> = z.strictObject({
+  day: dayTextPiece,
+  people: z
+    .array(
+      z.strictObject({
+        person: personNamePiece,
+        today: z.exactOptional(todayPiece),
+        items: z.array(morningItemPiece).max(MANY),
+      }),
+    )
+    .max(MANY),
+  decided: z
+    .array(
+      z.strictObject({
+        id: madeIdPiece,
+        person: personNamePiece,
+        kind: z.enum(["accepted", "changed", "refused", "pinned"]),
+        title: reasonPiece,
+      }),
+    )
+    .max(MANY),
+});
+
+const decided = { id: madeIdPiece, person: namePiece };
+export const decisionInput: z.ZodType<DecisionInput> = z.discriminatedUnion("kind", [
+  z.strictObject({ ...decided, kind: z.literal("accepted"), proposal: madeIdPiece }),
+  z.strictObject({ ...decided, kind: z.literal("changed"), proposal: madeIdPiece, instead: patchPiece }),
+  z.strictObject({ ...decided, kind: z.literal("refused"), proposal: madeIdPiece }),
+  z.strictObject({ ...decided, kind: z.literal("pinned"), patch: patchPiece }),
+  z.strictObject({ ...decided, kind: z.literal("undone"), decision: madeIdPiece }),
+]);
+export const decisionOutput: z.ZodType<DecisionOutput> = z.strictObject({ id: madeIdPiece, plan: namePiece });
+
+export const peopleOutput: z.ZodType<PeopleOutput> = z.strictObject({
+  people: z
+    .array(
+      z.strictObject({
+        ...personNamePiece.shape,
+        programme: textPiece,
+        last: z.exactOptional(dayTextPiece),
+        next: z.exactOptional(z.strictObject({ day: dayTextPiece, ...todayPiece.shape })),
+        waiting: z.int().min(0),
+      }),
+    )
+    .max(MANY),
+});
+export const personOutput: z.ZodType<PersonOutput> = z.strictObject({
+  person: z.strictObject({ ...personNamePiece.shape, units: z.enum(["kg", "lb"]), programme: textPiece }),
+  plan: planPiece,
+  names: z.array(personNamePiece).max(MANY),
+  dates: z.array(z.strictObject({ session: namePiece, day: dayTextPiece, from: minutePiece })).max(MANY),
+  slots: z
+    .array(
+      z.strictObject({
+        slot: namePiece,
+        past: pastPiece,
+        capacity: z.exactOptional(
+          z.strictObject({ value: loadPiece, low: loadPiece, high: loadPiece, sessions: z.int().min(1) }),
+        ),
+      }),
+    )
+    .max(MANY),
+  waiting: z.array(morningItemPiece).max(MANY),
+  decided: z
+    .array(
+      z.strictObject({
+        id: madeIdPiece,
+        at: z.number(),
+        kind: z.enum(["accepted", "changed", "refused", "pinned", "undone"]),
+        title: reasonPiece,
+      }),
+    )
+    .max(MANY),
+});
+export const personParams = z.strictObject({ id: namePiece });
+export const linkOutput: z.ZodType<LinkOutput> = z.strictObject({
+  path: z.string().max(500),
+  expires: z.int().min(0),
+});
+export const changedOutput: z.ZodType<Changed> = z.strictObject({ person: namePiece });

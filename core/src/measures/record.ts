@@ -1,0 +1,81 @@
+import type { Cut, ExerciseId, Patch, Proposal, SlotKey } from "../model/index.ts";
+import type { Load } from "../units.ts";
+
+/** What was read of one side of a set, or the whole of it; undefined where nobody touched the value. */
+export type Reading = { readonly both?: number } | { readonly left?: number; readonly right?: number };
+
+/** One set as it was recorded. Values that nobody touched are absent: they are no readings. */
+export interface SetRecord {
+  /** 0 = first. */
+  readonly set: number;
+  readonly exercise: ExerciseId;
+  readonly reps?: Reading;
+  readonly holdS?: Reading;
+  /** Absent where the load was left as asked; "none" where it was said that there was none. */
+  readonly load?: Load | "none";
+  /** Repetitions in reserve, where said. */
+  readonly reserve?: number;
+}
+
+export interface SlotRecord {
+  readonly slot: SlotKey;
+  /** In order of their number; one for each set. */
+  readonly sets: readonly SetRecord[];
+  readonly leftOut: readonly number[];
+  readonly swaps: readonly {
+    readonly from: ExerciseId;
+    readonly to: ExerciseId;
+    readonly because: "easier" | "hurt" | "equipment";
+  }[];
+}
+
+/** Pain that somebody noted. */
+export interface HurtRecord {
+  readonly id: string;
+  readonly session?: string;
+  readonly slot?: SlotKey;
+  readonly where: string;
+  /** 0 to 10. */
+  readonly howMuch: number;
+  readonly at: number;
+  /** Its place in the order of events. */
+  readonly n: number;
+}
+
+/** One occurrence of a session, as far as it was recorded. */
+export interface SessionRecord {
+  /** phase/week/session */
+  readonly session: string;
+  /** Plan revision that was on the screen at its first event. */
+  readonly plan: string;
+  /** Epoch milliseconds of its first event, by the device's clock. */
+  readonly at: number;
+  /** Counter of its first event. */
+  readonly n: number;
+  readonly started: boolean;
+  readonly ended?: { readonly early: boolean };
+  readonly slots: readonly SlotRecord[];
+}
+
+/** A coach's word that stands: not undone, and the last one on its proposal. */
+export interface Decided {
+  readonly id: string;
+  readonly n: number;
+  readonly at: number;
+  readonly by: string;
+  readonly kind: "accepted" | "changed" | "refused" | "pinned";
+  /** The proposal that it answers; a pin answers none. */
+  readonly proposal?: Proposal;
+  /** What is applied; undefined for a refusal. */
+  readonly patch?: Patch;
+}
+
+/** Everything that a person's events say. */
+export interface RecordFold {
+  /** In the order of their first events. */
+  readonly sessions: readonly SessionRecord[];
+  readonly hurts: readonly HurtRecord[];
+  /** In order; later ones on the same slot win. */
+  readonly decisions: readonly Decided[];
+  readonly cut: Cut;
+}
