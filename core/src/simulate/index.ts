@@ -1,0 +1,2 @@
+export { type Asked, type Lifter, lifter, repsToFailure, type Written } from "./lifter.ts";
+export { type RepCurve, WORLDS, type World } from "./world.ts";
