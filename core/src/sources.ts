@@ -48,6 +48,10 @@ export const SOURCES = {
     cite: "Fenwick et al. 2009, Comparison of different rowing exercises, J Strength Cond Res 23:350–358",
     read: "primary",
   },
+  foster1998: {
+    cite: "Foster 1998, Monitoring training in athletes with reference to overtraining syndrome, Med Sci Sports Exerc 30:1164–1168",
+    read: "primary",
+  },
   garber2011: {
     cite: "Garber et al. 2011, Quantity and quality of exercise, Med Sci Sports Exerc 43:1334–1359",
     read: "secondary",

@@ -9,6 +9,7 @@ export * from "./lanes-trained.ts";
 export * from "./light-week.ts";
 export * from "./ramp.ts";
 export type * from "./record.ts";
+export * from "./session-load.ts";
 export * from "./session-seconds.ts";
 export * from "./set-quarters.ts";
 export * from "./set-seconds.ts";
