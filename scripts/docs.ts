@@ -1,10 +1,11 @@
 /** Writes the generated pages. `npm run ok` fails when a committed page is not what this writes. */
-import { readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { checkProgramme } from "@stave/core/checks";
 import { CATALOGUE, cataloguePage } from "@stave/core/exercises";
 import { programmeJsonSchema, readProgramme } from "@stave/core/model";
 import { SOURCES, type Source } from "@stave/core/sources";
 import { checksPage } from "@stave/core/text";
+import { DOCUMENTS, documentJsonSchema } from "../server/src/commands/documents.ts";
 import { sourcesNamed } from "./guard.ts";
 import { filesBelow } from "./tree.ts";
 
@@ -42,13 +43,25 @@ function badExamples() {
   return checkProgramme({ programme: read.value.programme, catalogue: CATALOGUE }).findings;
 }
 
+/** What each command prints with `--json`, as a schema beside the others. */
+function documentSchemas(): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    Object.entries(DOCUMENTS).map(([command, document]) => [
+      `docs/commands/${command}.schema.json`,
+      `${JSON.stringify(documentJsonSchema(document), undefined, 2)}\n`,
+    ]),
+  );
+}
+
 if (process.argv[1]?.endsWith("docs.ts")) {
   const pages: Readonly<Record<string, string>> = {
     "docs/sources.md": sourcesPage(),
     "docs/checks.md": checksPage(badExamples()),
     "docs/catalogue.md": cataloguePage(CATALOGUE),
     "docs/programme.schema.json": `${JSON.stringify(programmeJsonSchema(), undefined, 2)}\n`,
+    ...documentSchemas(),
   };
+  mkdirSync("docs/commands", { recursive: true });
   for (const [path, text] of Object.entries(pages)) {
     writeFileSync(path, text);
     console.log(`wrote ${path}`);

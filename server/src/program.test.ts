@@ -1,5 +1,5 @@
-import { execFileSync, spawnSync } from "node:child_process";
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { spawnSync } from "node:child_process";
+import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
@@ -310,25 +310,6 @@ describe("what commands answer", () => {
     expect(out).toMatch(/does not diagnose/);
   });
 });
-
-describe("the demo, as the built program", () => {
-  test("does the whole job and writes a sheet for everybody who may have one, and for nobody else", () => {
-    const out = join(folder, "demo");
-    mkdirSync(out);
-    const text = execFileSync(process.execPath, [STAVE, "demo", "--out", out, "--json"], {
-      encoding: "utf8",
-      stdio: ["ignore", "pipe", "ignore"],
-    });
-    const { ok, result } = JSON.parse(text);
-    expect(ok).toBe(true);
-    const sheets = readdirSync(out).filter((name) => existsSync(join(out, name, "sheet.pdf")));
-    expect(sheets).toHaveLength(result.sheets);
-    expect(result.withheld.map(({ person }: { person: string }) => person).sort()).toEqual(["corvane", "hesper"]);
-    for (const person of ["corvane", "hesper"]) expect(sheets).not.toContain(person);
-    expect(readdirSync(out).some((name) => name.startsWith(".part"))).toBe(false);
-  });
-});
-
 describe("screen", () => {
   const FILE = `${ROOM}/screening-tobiah.yaml`;
   test("words say the outcome, what caused it, what is locked and until when", async () => {

@@ -57,7 +57,13 @@ export async function readPlans(
   const problems = [programmes, roster].flatMap((read) => (read.ok ? [] : read.problems));
   const on = startDay(options.from, today);
   if (on === undefined)
-    problems.push(problem("date/form", "--from", { found: options.from ?? "", allowed: "YYYY-MM-DD", maybe: today }));
+    problems.push(
+      problem(/^\d{4}-\d{2}-\d{2}$/.test(options.from ?? "") ? "date/none" : "date/form", "--from", {
+        found: options.from ?? "",
+        allowed: "YYYY-MM-DD",
+        maybe: today,
+      }),
+    );
   if (!programmes.ok || !roster.ok || on === undefined) return { ok: false, problems };
   const { people } = roster.value;
   const asked = options.person === undefined ? people : people.filter(({ id }) => id === options.person);

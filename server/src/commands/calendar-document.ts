@@ -1,0 +1,5 @@
+import { z } from "zod";
+import { documentOf, written } from "./document.ts";
+
+/** What `stave calendar --json` prints. */
+export const calendarDocument = documentOf("calendar", z.strictObject({ files: z.array(written) }));

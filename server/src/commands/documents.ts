@@ -1,0 +1,28 @@
+import { z } from "zod";
+import { calendarDocument } from "./calendar-document.ts";
+import { checkDocument } from "./check-document.ts";
+import { demoDocument } from "./demo-document.ts";
+import { exercisesDocument } from "./exercises-document.ts";
+import { fitDocument } from "./fit-document.ts";
+import { scheduleDocument } from "./schedule-document.ts";
+import { screenDocument } from "./screen-document.ts";
+import { sheetDocument } from "./sheet-document.ts";
+import { whyDocument } from "./why-document.ts";
+
+/** The document of every command that prints one, by the command's name. */
+export const DOCUMENTS: Readonly<Record<string, z.ZodType>> = {
+  check: checkDocument,
+  fit: fitDocument,
+  why: whyDocument,
+  schedule: scheduleDocument,
+  screen: screenDocument,
+  sheet: sheetDocument,
+  calendar: calendarDocument,
+  exercises: exercisesDocument,
+  demo: demoDocument,
+};
+
+/** @returns the document of a command as JSON Schema, draft 2020-12 */
+export function documentJsonSchema(document: z.ZodType): object {
+  return z.toJSONSchema(document, { target: "draft-2020-12" });
+}
