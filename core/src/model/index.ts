@@ -43,4 +43,7 @@ export { SPAN_PROBLEMS } from "./span-text.ts";
 export * from "./standing-events.ts";
 export * from "./stress.ts";
 export type * from "./stroke.ts";
+export * from "./turned-range.ts";
+export * from "./written-load.ts";
+export * from "./written-result.ts";
 export * from "./yaml-text.ts";
