@@ -1,7 +1,9 @@
 import type { Catalogue, Exercise, Ladder } from "../model/index.ts";
 import { BRIDGE } from "./bridge.ts";
+import { CALF } from "./calf.ts";
 import { CARRY } from "./carry.ts";
 import { DEADLIFT } from "./deadlift.ts";
+import { DIP } from "./dip.ts";
 import { FRONT_TRUNK } from "./front-trunk.ts";
 import { HINGE } from "./hinge.ts";
 import { HORIZONTAL_PULL } from "./horizontal-pull.ts";
@@ -11,8 +13,10 @@ import { JUMP } from "./jump.ts";
 import { BRIDGE_LADDER } from "./ladders/bridge.ts";
 import { CALF_LADDER } from "./ladders/calf.ts";
 import { CARRY_LADDER } from "./ladders/carry.ts";
+import { DIP_LADDER, PRESS_UP_LADDER } from "./ladders/dip.ts";
 import { FRONT_TRUNK_LADDER } from "./ladders/front-trunk.ts";
 import { HINGE_LADDER } from "./ladders/hinge.ts";
+import { JUMP_LADDER } from "./ladders/jump.ts";
 import { OVERHEAD_LADDER } from "./ladders/overhead.ts";
 import { PULL_UP_LADDER } from "./ladders/pull-up.ts";
 import { PUSH_UP_LADDER } from "./ladders/push-up.ts";
@@ -24,12 +28,16 @@ import { STEP_UP_LADDER } from "./ladders/step-up.ts";
 import { LOCOMOTION } from "./locomotion.ts";
 import { LOWER_ISOLATION } from "./lower-isolation.ts";
 import { LUNGE } from "./lunge.ts";
+import { PULL_UP } from "./pull-up.ts";
 import { PUSH_UP } from "./push-up.ts";
+import { SIDE_PLANK } from "./side-plank.ts";
 import { SINGLE_LEG } from "./single-leg.ts";
 import { SQUAT } from "./squat.ts";
 import { SQUAT_SUPPORT } from "./squat-support.ts";
+import { STEP_UP } from "./step-up.ts";
 import { TRUNK } from "./trunk.ts";
 import { UPPER_ISOLATION } from "./upper-isolation.ts";
+import { UPSIDE_DOWN } from "./upside-down.ts";
 import { VERTICAL_PULL } from "./vertical-pull.ts";
 import { VERTICAL_PUSH } from "./vertical-push.ts";
 import { WARM_UP } from "./warm-up.ts";
@@ -42,15 +50,21 @@ const EXERCISES: readonly Exercise[] = [
   ...BRIDGE,
   ...SINGLE_LEG,
   ...LUNGE,
+  ...STEP_UP,
+  ...CALF,
   ...LOWER_ISOLATION,
   ...JUMP,
   ...PUSH_UP,
   ...HORIZONTAL_PUSH,
+  ...DIP,
   ...VERTICAL_PUSH,
+  ...UPSIDE_DOWN,
   ...INVERTED_ROW,
   ...HORIZONTAL_PULL,
   ...VERTICAL_PULL,
+  ...PULL_UP,
   ...FRONT_TRUNK,
+  ...SIDE_PLANK,
   ...TRUNK,
   ...CARRY,
   ...LOCOMOTION,
@@ -70,9 +84,12 @@ const LADDERS: readonly Ladder[] = [
   ROW_LADDER,
   LOADED_ROW_LADDER,
   PULL_UP_LADDER,
+  DIP_LADDER,
+  PRESS_UP_LADDER,
   FRONT_TRUNK_LADDER,
   SIDE_PLANK_LADDER,
   CARRY_LADDER,
+  JUMP_LADDER,
 ];
 
 /**

@@ -30,7 +30,7 @@ describe("the catalogue as a page", () => {
     const rows = PAGE.split("\n").filter((line) => /^\| `[^`]+` \| `[^`]+` \|/.test(line));
     expect(rows.length).toBe(CATALOGUE.ladders.flatMap(({ steps }) => steps).length);
     expect(rows).toContain(
-      "| `double-dumbbell-front-squat` | `back-squat` | main | 10 of goblet-squat; those goblet squats were with 30% of body mass; has been taught how to leave the bar on the safeties; safeties are set |",
+      "| `double-dumbbell-front-squat` | `back-squat` | main | 3 × 8 of double-dumbbell-front-squat; those goblet squats were with 30% of body mass; has been taught how to leave the bar on the safeties; safeties are set |",
     );
   });
 

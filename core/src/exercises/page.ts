@@ -1,5 +1,6 @@
 import { type Catalogue, type Exercise, LANES, type Ladder, laneOf, type Need } from "../model/index.ts";
 import { SOURCES } from "../sources.ts";
+import { type Gate, gateOf } from "./gate.ts";
 
 /**
  * The catalogue as a page to read: what stands in each lane, the ladders, then every entry.
@@ -34,13 +35,17 @@ function laneSection(lane: string, exercises: readonly Exercise[]): string {
 
 function ladderSection({ id, name, start, steps }: Ladder, catalogue: Catalogue): string {
   const rows = steps.map(({ from, to, branch }) => {
-    const need = catalogue.exercises.get(to)?.need;
-    return `| \`${from}\` | \`${to}\` | ${plain(branch)} | ${need ? plain(needText(need)) : ""} |`;
+    const gate = gateOf(catalogue, { from, to, branch });
+    return `| \`${from}\` | \`${to}\` | ${plain(branch)} | ${plain(gateText(gate))} |`;
   });
   return [
     `### Ladder: ${plain(name)} (\`${id}\`)`,
     `Starts on \`${start}\`.`,
-    ["| From | To | Branch | Entry criterion of the next form |", "| --- | --- | --- | --- |", ...rows].join("\n"),
+    [
+      "| From | To | Branch | Shown first, in sets of clean repetitions, and what must be true |",
+      "| --- | --- | --- | --- |",
+      ...rows,
+    ].join("\n"),
   ].join("\n\n");
 }
 
@@ -106,6 +111,13 @@ function needText({ count, conditions }: Need): string {
   const { of, reps, holdS, sets } = count;
   const amount = holdS === undefined ? `${reps ?? 1}` : reps === undefined ? `${holdS} s` : `${reps} × ${holdS} s`;
   return [`${sets === undefined ? "" : `${sets} × `}${amount} of ${of}`, ...conditions].join("; ");
+}
+
+const UNIT_OF = { reps: "", hold: " s", metres: " m", time: " s", contacts: " quiet landings" } as const;
+
+function gateText({ of, sets, amount, conditions }: Gate): string {
+  const shown = amount === undefined ? [] : [`${sets} × ${amount.value}${UNIT_OF[amount.kind]} of ${of}`];
+  return [...shown, ...conditions].join("; ");
 }
 
 /** Signs that would mean something in Markdown are written as themselves. */

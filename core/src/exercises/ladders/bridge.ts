@@ -11,5 +11,9 @@ export const BRIDGE_LADDER: Ladder = {
     { from: "bench-bridge", to: "hip-thrust", branch: "main" },
     { from: "floor-bridge-pause", to: "floor-bridge-load", branch: "floor load" },
     { from: "floor-bridge-pause", to: "one-leg-bridge", branch: "one leg" },
+    { from: "one-leg-bridge", to: "one-leg-hip-thrust", branch: "one leg" },
+    { from: "hip-thrust", to: "one-leg-hip-thrust", branch: "one leg, from the bench" },
+    { from: "floor-bridge-pause", to: "floor-bridge-feet-raised", branch: "feet up" },
+    { from: "floor-bridge-pause", to: "marching-bridge", branch: "marching" },
   ],
 };

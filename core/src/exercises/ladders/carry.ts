@@ -12,5 +12,8 @@ export const CARRY_LADDER: Ladder = {
     { from: "carry-two-hand", to: "suitcase-carry", branch: "one side" },
     { from: "suitcase-carry", to: "rack-carry", branch: "one side" },
     { from: "rack-carry", to: "overhead-carry", branch: "one side" },
+    { from: "carry-two-hand", to: "hex-bar-carry", branch: "main" },
+    { from: "suitcase-carry", to: "carry-mixed", branch: "mixed" },
+    { from: "overhead-carry", to: "carry-mixed", branch: "mixed" },
   ],
 };

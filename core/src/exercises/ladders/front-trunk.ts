@@ -20,5 +20,7 @@ export const FRONT_TRUNK_LADDER: Ladder = {
     { from: "hands-knees-brace", to: "bench-plank", branch: "from hands and knees" },
     { from: "forearm-plank", to: "ball-roll-out", branch: "rolling" },
     { from: "ball-roll-out", to: "wheel-roll-out", branch: "rolling" },
+    { from: "long-lever-plank", to: "body-saw", branch: "main" },
+    { from: "wheel-roll-out", to: "standing-roll-out", branch: "rolling" },
   ],
 };

@@ -22,5 +22,7 @@ export const HINGE_LADDER: Ladder = {
     { from: "dumbbell-rdl", to: "split-stance-deadlift", branch: "one leg" },
     { from: "split-stance-deadlift", to: "one-leg-deadlift", branch: "one leg" },
     { from: "kettlebell-deadlift", to: "kettlebell-swing", branch: "swing" },
+    { from: "barbell-deadlift", to: "barbell-deadlift-pause", branch: "pause" },
+    { from: "barbell-deadlift", to: "barbell-deadlift-deficit", branch: "deficit" },
   ],
 };

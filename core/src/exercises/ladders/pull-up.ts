@@ -21,5 +21,7 @@ export const PULL_UP_LADDER: Ladder = {
     { from: "dead-hang", to: "hang-blades-down", branch: "hang" },
     { from: "hang-blades-down", to: "assisted-pull-up", branch: "hang" },
     { from: "hang-blades-down", to: "band-assisted-pull-up", branch: "hang" },
+    { from: "pull-up", to: "pull-up-pause", branch: "main" },
+    { from: "pull-up-loaded", to: "uneven-pull-up", branch: "uneven hands" },
   ],
 };

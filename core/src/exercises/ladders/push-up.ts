@@ -22,5 +22,9 @@ export const PUSH_UP_LADDER: Ladder = {
     { from: "push-up-feet-60", to: "uneven-push-up", branch: "one arm" },
     { from: "uneven-push-up", to: "one-arm-push-up", branch: "one arm" },
     { from: "push-up-feet-30", to: "pike-push-up", branch: "upside-down" },
+    { from: "pike-push-up", to: "pike-push-up-feet-raised", branch: "upside-down" },
+    { from: "pike-push-up-feet-raised", to: "wall-handstand-push-up", branch: "upside-down" },
+    { from: "pike-push-up-feet-raised", to: "wall-handstand-hold", branch: "upside-down hold" },
+    { from: "wall-handstand-hold", to: "wall-handstand-push-up", branch: "upside-down hold" },
   ],
 };

@@ -10,5 +10,9 @@ export const SIDE_PLANK_LADDER: Ladder = {
     { from: "side-plank-knees", to: "side-plank-staggered", branch: "main" },
     { from: "side-plank-staggered", to: "side-plank", branch: "main" },
     { from: "side-plank", to: "side-plank-leg-lift", branch: "main" },
+    { from: "side-plank", to: "side-plank-reach-under", branch: "moving" },
+    { from: "side-plank", to: "adductor-side-plank-short", branch: "inner thigh" },
+    { from: "adductor-side-plank-short", to: "adductor-side-plank-long", branch: "inner thigh" },
+    { from: "side-plank-leg-lift", to: "side-plank-feet-bench", branch: "feet up" },
   ],
 };

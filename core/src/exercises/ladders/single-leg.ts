@@ -23,5 +23,8 @@ export const SINGLE_LEG_LADDER: Ladder = {
     { from: "rear-foot-split-squat-body", to: "one-leg-squat-bench", branch: "one leg" },
     { from: "one-leg-squat-bench", to: "one-leg-squat-free", branch: "one leg" },
     { from: "split-squat-free", to: "lateral-lunge", branch: "sideways" },
+    { from: "lateral-lunge", to: "lateral-lunge-loaded", branch: "sideways" },
+    { from: "reverse-lunge", to: "reverse-lunge-deficit", branch: "deficit" },
+    { from: "forward-lunge", to: "jump-lunge", branch: "jump" },
   ],
 };
