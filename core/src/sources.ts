@@ -172,6 +172,7 @@ export const SOURCES = {
     cite: "Turner et al. 2019, Resistance exercise in type 1 diabetes, Sports Med Open 5:20",
     read: "primary",
   },
+  unicode15: { cite: "The Unicode Standard, version 15: normalisation forms and default case folding", read: "memory" },
   zourdos2016: {
     cite: "Zourdos et al. 2016, RIR-based rating of perceived exertion, J Strength Cond Res 30:267–275",
     read: "primary",

@@ -12,6 +12,7 @@
  */
 export type * from "./bundle.ts";
 export { canonicalJson, isStorable } from "./canonical-json.ts";
+export * from "./decimal-column.ts";
 export * from "./dose.ts";
 export * from "./dose-bounds.ts";
 export * from "./dose-print.ts";
@@ -39,6 +40,7 @@ export { PROGRAMME_PROBLEMS } from "./programme-rules.ts";
 export { DOWN_UNSAID, programmeJsonSchema, UP_UNSAID, wayUnsaid } from "./programme-schema.ts";
 export * from "./read-problems.ts";
 export * from "./roster-read.ts";
+export * from "./same-name.ts";
 export { SPAN_PROBLEMS } from "./span-text.ts";
 export * from "./standing-events.ts";
 export * from "./stress.ts";
