@@ -173,6 +173,7 @@ export const SOURCES = {
     read: "primary",
   },
   unicode15: { cite: "The Unicode Standard, version 15: normalisation forms and default case folding", read: "memory" },
+  studentTable: { cite: "Table of Student's t, one-sided 90 % points", read: "memory" },
   zourdos2016: {
     cite: "Zourdos et al. 2016, RIR-based rating of perceived exertion, J Strength Cond Res 30:267–275",
     read: "primary",

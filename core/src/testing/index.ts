@@ -1,5 +1,6 @@
 export * from "./commented-programme.ts";
 export * from "./doses.ts";
+export * from "./events.ts";
 export * from "./made-up-exercise.ts";
 export * from "./made-up-person.ts";
 export * from "./made-up-programme.ts";

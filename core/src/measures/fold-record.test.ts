@@ -1,0 +1,201 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { compareEvents, mergeEvents, type SetDone, type StaveEvent } from "../model/index.ts";
+import { histories, madeUpEvent, shuffled } from "../testing/index.ts";
+import { foldRecord } from "./index.ts";
+
+const OF = { plan: "plan-1", session: "base/1/a", slot: "squat", set: 0 };
+const asAsked: SetDone = { exercise: "goblet-squat", reps: "as asked", load: "as asked", reserve: "not said" };
+const set = (id: string, n: number, data: Partial<SetDone>, more: Parameters<typeof madeUpEvent>[4] = {}) =>
+  madeUpEvent(id, n, "set-done", { ...asAsked, ...data }, { of: OF, ...more });
+const setsOf = (...events: readonly StaveEvent[]) => foldRecord(events).sessions[0]?.slots[0]?.sets;
+const patch = { slot: "squat", change: "load", load: { value: 14, unit: "kg" } } as const;
+const proposal = { proposal: "proposal-1", patch, evidence: [], cut: {}, engine: "1" };
+
+describe("sets", () => {
+  test("what nobody touched is no reading", () => {
+    expect(setsOf(set("a", 1, {}))).toEqual([{ set: 0, exercise: "goblet-squat" }]);
+    expect(setsOf(set("a", 1, { reps: { left: "as asked", right: "as asked" } }))).toEqual([
+      { set: 0, exercise: "goblet-squat" },
+    ]);
+  });
+
+  test("what was touched is one, side by side", () => {
+    const said = { reps: { left: 8, right: "as asked" }, load: { value: 12, unit: "kg" }, reserve: 0 } as const;
+    expect(setsOf(set("a", 1, said))).toEqual([
+      { set: 0, exercise: "goblet-squat", reps: { left: 8 }, load: { value: 12, unit: "kg" }, reserve: 0 },
+    ]);
+    expect(setsOf(set("a", 1, { reps: 0, load: "none" }))).toEqual([
+      { set: 0, exercise: "goblet-squat", reps: { both: 0 }, load: "none" },
+    ]);
+  });
+
+  test("a session typed in twice, on two phones, counts once: the later word stands", () => {
+    expect(setsOf(set("a", 1, { reps: 8 }), set("b", 1, { reps: 9 }, { device: "tablet" }))).toEqual([
+      { set: 0, exercise: "goblet-squat", reps: { both: 9 } },
+    ]);
+  });
+
+  test("left out after all, and struck out", () => {
+    const leftOut = madeUpEvent("b", 2, "set-left-out", {}, { of: OF });
+    expect(foldRecord([set("a", 1, {}), leftOut]).sessions[0]!.slots[0]).toMatchObject({ sets: [], leftOut: [0] });
+    const struck = madeUpEvent("c", 3, "struck", {}, { replaces: "a" });
+    expect(foldRecord([set("a", 1, {}), struck]).sessions).toEqual([]);
+  });
+
+  test("a swap, pain, an early end", () => {
+    const record = foldRecord([
+      madeUpEvent("a", 1, "session-started", {}, { of: OF }),
+      madeUpEvent("b", 2, "swapped", { from: "goblet-squat", to: "body-squat", because: "hurt" }, { of: OF }),
+      madeUpEvent("c", 3, "hurt", { where: "knee", howMuch: 4 }, { of: OF }),
+      madeUpEvent("d", 4, "session-ended", { early: true }, { of: { plan: "plan-1", session: "base/1/a" } }),
+      madeUpEvent("e", 5, "hurt", { where: "knee", howMuch: 5 }),
+    ]);
+    expect(record.sessions[0]).toMatchObject({ started: true, ended: { early: true }, plan: "plan-1", n: 1 });
+    expect(record.sessions[0]!.slots[0]!.swaps).toHaveLength(1);
+    expect(record.hurts.map(({ session, slot, howMuch }) => [session, slot, howMuch])).toEqual([
+      ["base/1/a", "squat", 4],
+      [undefined, undefined, 5],
+    ]);
+    expect(record.cut).toEqual({ phone: 5 });
+  });
+});
+
+describe("decisions", () => {
+  const accepted = madeUpEvent("a", 1, "accepted", { ...proposal, by: "Imke" });
+  const refused = madeUpEvent("b", 2, "refused", { ...proposal, by: "Imke" });
+  const kinds = (...events: readonly StaveEvent[]) => foldRecord(events).decisions.map(({ kind }) => kind);
+
+  test("the last word on a proposal stands; undone, the word before it", () => {
+    expect(kinds(accepted)).toEqual(["accepted"]);
+    expect(kinds(accepted, refused)).toEqual(["refused"]);
+    const undone = madeUpEvent("c", 3, "undone", { decision: "b", by: "Imke" });
+    expect(kinds(accepted, refused, undone)).toEqual(["accepted"]);
+  });
+
+  test("a change applies what was put instead, a refusal nothing", () => {
+    const instead = { slot: "squat", change: "resume" } as const;
+    const changed = madeUpEvent("c", 3, "changed", { ...proposal, by: "Imke", instead });
+    expect(foldRecord([changed]).decisions[0]).toMatchObject({ patch: instead, proposal: { patch } });
+    expect(foldRecord([refused]).decisions[0]).not.toHaveProperty("patch");
+  });
+
+  test("no correction by a phone reaches a decision", () => {
+    const struck = madeUpEvent("c", 3, "struck", {}, { replaces: "a" });
+    expect(kinds(accepted, struck)).toEqual(["accepted"]);
+    expect(kinds(accepted, set("d", 4, {}, { replaces: "a" }))).toEqual(["accepted"]);
+  });
+
+  test("devices named like what every object has are devices", () => {
+    const odd = madeUpEvent("c", 3, "session-ended", { early: false }, { device: "__proto__" });
+    expect(Object.keys(foldRecord([odd, accepted]).cut).sort()).toEqual(["__proto__", "phone"]);
+  });
+});
+
+/**
+ * The fold told again, apart from the code: it looks at every event anew for every question and keeps no index. Only the
+ * order of events is shared.
+ */
+function plainFold(events: readonly StaveEvent[]) {
+  const decisions = ["accepted", "changed", "refused", "pinned", "undone"];
+  const said = events.filter(({ kind }) => !decisions.includes(kind));
+  const joined = (a: StaveEvent, b: StaveEvent) =>
+    a.replaces === b.id || b.replaces === a.id || (a.replaces !== undefined && a.replaces === b.replaces);
+  const groupOf = (event: StaveEvent) => {
+    let group = [event];
+    for (;;) {
+      const more = said.filter((each) => !group.includes(each) && group.some((one) => joined(one, each)));
+      if (more.length === 0) return group.sort(compareEvents);
+      group = [...group, ...more];
+    }
+  };
+  const stands = said.filter((event) => {
+    const group = groupOf(event);
+    const free = group.filter(({ id }) => group.every(({ replaces }) => replaces !== id));
+    return (free.length > 0 ? free : group).at(-1) === event && event.kind !== "struck";
+  });
+  const firstOf = (event: StaveEvent) => groupOf(event)[0]!;
+  const sets: Record<string, string> = {};
+  for (const event of [...stands].sort(compareEvents)) {
+    if (event.kind !== "set-done" && event.kind !== "set-left-out") continue;
+    const { session, slot, set: number } = event.of!;
+    sets[`${session} ${slot} ${number}`] = event.id;
+  }
+  const starts: Record<string, string> = {};
+  for (const event of stands) {
+    const { session } = event.of!;
+    const rival = starts[session];
+    const first = firstOf(event);
+    if (rival === undefined || compareEvents(first, events.find(({ id }) => id === rival)!) < 0)
+      starts[session] = first.id;
+  }
+  const taken = events
+    .filter(({ kind }) => kind === "undone")
+    .map(({ data }) => (data as { decision: string }).decision);
+  const words = events
+    .filter(({ id, kind }) => decisions.includes(kind) && kind !== "undone" && !taken.includes(id))
+    .sort(compareEvents);
+  const about = (event: StaveEvent) => (event.data as { proposal?: string }).proposal ?? event.id;
+  const last = words.filter((event, at) => !words.slice(at + 1).some((later) => about(later) === about(event)));
+  return {
+    sets,
+    starts,
+    hurts: stands
+      .filter(({ kind }) => kind === "hurt")
+      .map((event) => firstOf(event).id)
+      .sort(),
+    decisions: last.map(({ id }) => id),
+  };
+}
+
+/** The fold's answer in the terms of the plain one. */
+function outline(events: readonly StaveEvent[]) {
+  const { sessions, hurts, decisions } = foldRecord(events);
+  const byId = new Map(events.map((event) => [event.id, event]));
+  const done = sessions.flatMap(({ session, slots }) =>
+    slots.flatMap(({ slot, sets, leftOut }) =>
+      [...sets.map((one) => one.set), ...leftOut].map((one) => `${session} ${slot} ${one}`),
+    ),
+  );
+  return {
+    sets: done.sort(),
+    starts: sessions.map(({ session, n, at }) => [session, n, at]).sort(),
+    hurts: hurts.map(({ id }) => id).sort(),
+    decisions: decisions.map(({ id }) => id),
+    byId,
+  };
+}
+
+test("a hundred random histories: piece by piece, shuffled, and told apart, all say the same", () => {
+  fc.assert(
+    fc.property(histories, fc.infiniteStream(fc.nat(1000)), (events, keys) => {
+      const whole = foldRecord(events);
+      const arrived = shuffled(events, keys);
+      expect(foldRecord(arrived)).toEqual(whole);
+      expect(foldRecord([...arrived, ...events.slice(0, 5)])).toEqual(whole);
+      let known: readonly StaveEvent[] = [];
+      for (const event of arrived) known = mergeEvents(known, [event]);
+      expect(foldRecord(known)).toEqual(whole);
+
+      const plain = plainFold(events);
+      const { byId, ...said } = outline(events);
+      expect(said).toEqual({
+        sets: Object.keys(plain.sets).sort(),
+        starts: Object.entries(plain.starts)
+          .map(([session, id]) => [session, byId.get(id)!.n, byId.get(id)!.at])
+          .sort(),
+        hurts: plain.hurts,
+        decisions: plain.decisions,
+      });
+      for (const [at, id] of Object.entries(plain.sets)) {
+        const [session, slot, number] = at.split(" ");
+        const record = whole.sessions.find((one) => one.session === session)!.slots.find((one) => one.slot === slot)!;
+        const event = byId.get(id)!;
+        const done = record.sets.find((one) => one.set === Number(number));
+        if (event.kind === "set-left-out") expect(done).toBeUndefined();
+        else expect(done!.exercise).toBe(event.data["exercise" as never]);
+      }
+    }),
+    { numRuns: 100 },
+  );
+});

@@ -1,0 +1,155 @@
+import {
+  type Cut,
+  compareEvents,
+  DECISION_KINDS,
+  type DecisionKind,
+  type EventKind,
+  mergeEvents,
+  type SetDone,
+  type SlotKey,
+  type Standing,
+  type StaveEvent,
+  standingEvents,
+} from "../model/index.ts";
+import type { Decided, HurtRecord, Reading, RecordFold, SessionRecord, SetRecord, SlotRecord } from "./record.ts";
+
+function is<Kind extends EventKind>(event: StaveEvent, kind: Kind): event is StaveEvent<Kind> {
+  return event.kind === kind;
+}
+
+/**
+ * What a person's events say, taken together. The same events in any order, cut into any pieces, some of them twice,
+ * give the same answer.
+ *
+ * A set that was recorded twice, as by two phones, counts once: the later word stands. Kinds that are not known are
+ * passed over. A decision is only ever taken back by `undone`, never by a correction.
+ *
+ * @param events of one person, in any order
+ */
+export function foldRecord(events: readonly StaveEvent[]): RecordFold {
+  const merged = mergeEvents(events);
+  const isDecision = ({ kind }: StaveEvent) => (DECISION_KINDS as readonly string[]).includes(kind);
+  const standing = standingEvents(merged.filter((event) => !isDecision(event)));
+  return {
+    sessions: sessionsOf(standing),
+    hurts: standing.flatMap(hurtOf),
+    decisions: decisionsOf(merged.filter(isDecision)),
+    cut: cutOf(merged),
+  };
+}
+
+/** The highest counter of every device. */
+function cutOf(events: readonly StaveEvent[]): Cut {
+  const cut = new Map<string, number>();
+  for (const { device, n } of events) cut.set(device, Math.max(cut.get(device) ?? 0, n));
+  return Object.fromEntries(cut);
+}
+
+function sessionsOf(standing: readonly Standing[]): readonly SessionRecord[] {
+  const bySession = new Map<string, Standing[]>();
+  for (const one of standing) {
+    const session = one.event.of?.session;
+    if (session === undefined) continue;
+    const known = bySession.get(session);
+    if (known === undefined) bySession.set(session, [one]);
+    else known.push(one);
+  }
+  return [...bySession].map(([session, words]): SessionRecord => {
+    const { first } = words[0]!;
+    const ends = words.map(({ event }) => event).filter((event) => is(event, "session-ended"));
+    const ended = ends.sort(compareEvents).at(-1);
+    return {
+      session,
+      plan: first.of?.plan ?? "",
+      at: first.at,
+      n: first.n,
+      started: words.some(({ event }) => event.kind === "session-started"),
+      ...(ended === undefined ? {} : { ended: { early: ended.data.early } }),
+      slots: slotsOf(words),
+    };
+  });
+}
+
+function slotsOf(words: readonly Standing[]): readonly SlotRecord[] {
+  const bySlot = new Map<SlotKey, StaveEvent[]>();
+  for (const { event } of words) {
+    const slot = event.of?.slot;
+    if (slot === undefined) continue;
+    const known = bySlot.get(slot);
+    if (known === undefined) bySlot.set(slot, [event]);
+    else known.push(event);
+  }
+  return [...bySlot].map(([slot, events]): SlotRecord => {
+    const last = new Map<number, StaveEvent>();
+    for (const event of [...events].sort(compareEvents)) {
+      if ((is(event, "set-done") || is(event, "set-left-out")) && event.of?.set !== undefined)
+        last.set(event.of.set, event);
+    }
+    const inOrder = [...last].sort(([a], [b]) => a - b);
+    return {
+      slot,
+      sets: inOrder.flatMap(([set, event]) => (is(event, "set-done") ? [setOf(set, event.data)] : [])),
+      leftOut: inOrder.flatMap(([set, event]) => (is(event, "set-left-out") ? [set] : [])),
+      swaps: events.filter((event) => is(event, "swapped")).map(({ data }) => data),
+    };
+  });
+}
+
+function setOf(set: number, { exercise, reps, holdS, load, reserve }: SetDone): SetRecord {
+  const [readReps, readHold] = [readingOf(reps), readingOf(holdS)];
+  return {
+    set,
+    exercise,
+    ...(readReps === undefined ? {} : { reps: readReps }),
+    ...(readHold === undefined ? {} : { holdS: readHold }),
+    ...(load === "as asked" ? {} : { load }),
+    ...(reserve === "not said" ? {} : { reserve }),
+  };
+}
+
+/** @returns undefined when nobody touched the value */
+function readingOf(said: SetDone["reps"]): Reading | undefined {
+  if (said === undefined || said === "as asked") return undefined;
+  if (typeof said === "number") return { both: said };
+  const { left, right } = said;
+  const read = {
+    ...(typeof left === "number" ? { left } : {}),
+    ...(typeof right === "number" ? { right } : {}),
+  };
+  return Object.keys(read).length === 0 ? undefined : read;
+}
+
+function hurtOf({ event, first }: Standing): readonly HurtRecord[] {
+  if (!is(event, "hurt")) return [];
+  const { of, data } = event;
+  return [
+    {
+      id: first.id,
+      ...(of === undefined ? {} : { session: of.session }),
+      ...(of?.slot === undefined ? {} : { slot: of.slot }),
+      where: data.where,
+      howMuch: data.howMuch,
+      at: first.at,
+      n: first.n,
+    },
+  ];
+}
+
+/** @param events decisions, in order */
+function decisionsOf(events: readonly StaveEvent[]): readonly Decided[] {
+  const undone = new Set(events.filter((event) => is(event, "undone")).map(({ data }) => data.decision));
+  const standing = events.filter((event) => !is(event, "undone") && !undone.has(event.id)).map(decidedOf);
+  const lastOn = new Map(standing.map((one) => [one.proposal?.proposal ?? one.id, one]));
+  return standing.filter((one) => lastOn.get(one.proposal?.proposal ?? one.id) === one);
+}
+
+function decidedOf(event: StaveEvent): Decided {
+  const { id, n, at } = event;
+  const kind = event.kind as Exclude<DecisionKind, "undone">;
+  if (is(event, "pinned")) return { id, n, at, by: event.data.by, kind, patch: event.data.patch };
+  const { by, ...said } = (event as StaveEvent<"accepted">).data;
+  const { proposal, patch, evidence, cut, engine } = said;
+  const answered = { id, n, at, by, kind, proposal: { proposal, patch, evidence, cut, engine } };
+  if (is(event, "changed")) return { ...answered, patch: event.data.instead };
+  return kind === "accepted" ? { ...answered, patch } : answered;
+}

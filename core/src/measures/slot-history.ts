@@ -1,0 +1,111 @@
+import type { ExerciseId, Plan, PlanSession, PlanSlot, SetDose, SlotKey } from "../model/index.ts";
+import type { Load } from "../units.ts";
+import type { Reading, RecordFold, SessionRecord, SetRecord } from "./record.ts";
+
+/** An occurrence of a session in a plan. */
+export interface Occurrence {
+  /** phase/week/session */
+  readonly id: string;
+  readonly phase: string;
+  readonly week: number;
+  readonly light: boolean;
+  readonly session: PlanSession;
+}
+
+/** @returns every session of a plan, in the order of phases, weeks and sessions */
+export function occurrencesOf({ phases }: Plan): readonly Occurrence[] {
+  return phases.flatMap(({ key: phase, weeks }) =>
+    weeks.flatMap(({ week, light, sessions }) =>
+      sessions.map((session) => ({ id: `${phase}/${week}/${session.key}`, phase, week, light, session })),
+    ),
+  );
+}
+
+/** @returns the slots of a session that are to be done, in order */
+export function slotsIn(session: PlanSession): readonly PlanSlot[] {
+  return session.blocks.flatMap(({ slots }) => slots);
+}
+
+/** A recorded set beside what was asked of it. */
+export interface DoneSet extends SetRecord {
+  /** Undefined for a set that nobody asked for. */
+  readonly asked?: SetDose;
+  /** What was lifted: as said, or as asked where the load was left alone; undefined when neither tells, or without load. */
+  readonly lifted?: Load;
+}
+
+/** One slot in one session that was recorded. */
+export interface SlotSession {
+  readonly session: string;
+  readonly phase: string;
+  readonly week: number;
+  readonly light: boolean;
+  /** Epoch milliseconds of the session's first event. */
+  readonly at: number;
+  readonly n: number;
+  readonly asked: PlanSlot;
+  readonly sets: readonly DoneSet[];
+  readonly leftOut: readonly number[];
+}
+
+/** @returns the load that a plan asks for in a set, 0 = first */
+export function loadAsked({ load, loads }: PlanSlot, set: number): Load | undefined {
+  return loads?.[set] ?? load;
+}
+
+/**
+ * A slot of a plan beside its record: each session that has a record, in the plan's order.
+ *
+ * @param plan the revision that stands; its past sessions show what was asked of them
+ */
+export function slotHistory(plan: Plan, record: RecordFold, slot: SlotKey): readonly SlotSession[] {
+  const recorded = new Map(record.sessions.map((session) => [session.session, session]));
+  return occurrencesOf(plan).flatMap((occurrence) => {
+    const session = recorded.get(occurrence.id);
+    const asked = slotsIn(occurrence.session).find(({ key }) => key === slot);
+    return session === undefined || asked === undefined ? [] : [beside(occurrence, session, asked)];
+  });
+}
+
+function beside(occurrence: Occurrence, session: SessionRecord, asked: PlanSlot): SlotSession {
+  const done = session.slots.find(({ slot }) => slot === asked.key);
+  return {
+    session: occurrence.id,
+    phase: occurrence.phase,
+    week: occurrence.week,
+    light: occurrence.light,
+    at: session.at,
+    n: session.n,
+    asked,
+    sets: (done?.sets ?? []).map((set) => {
+      const dose = asked.dose.sets[set.set];
+      const lifted = liftedIn(set, asked);
+      return { ...set, ...(dose === undefined ? {} : { asked: dose }), ...(lifted === undefined ? {} : { lifted }) };
+    }),
+    leftOut: done?.leftOut ?? [],
+  };
+}
+
+/** A load that was left alone is the one that was asked, as long as the form is the one that was asked. */
+function liftedIn(set: SetRecord, asked: PlanSlot): Load | undefined {
+  if (set.load === "none") return undefined;
+  return set.load ?? (set.exercise === asked.exercise ? loadAsked(asked, set.set) : undefined);
+}
+
+/** @returns the smaller side, or the whole; undefined where nothing was read, or one side only was */
+export function leastOf(reading: Reading | undefined): number | undefined {
+  if (reading === undefined) return undefined;
+  if ("both" in reading) return reading.both;
+  const { left, right } = reading as { readonly left?: number; readonly right?: number };
+  return left === undefined || right === undefined ? undefined : Math.min(left, right);
+}
+
+/** Everything recorded of one exercise, whatever slot it stood in, in the order in which it was recorded. */
+export function exerciseHistory(plan: Plan, record: RecordFold, exercise: ExerciseId): readonly SlotSession[] {
+  const slots = new Set(occurrencesOf(plan).flatMap(({ session }) => slotsIn(session).map(({ key }) => key)));
+  return [...slots]
+    .flatMap((slot) => slotHistory(plan, record, slot))
+    .map((session) => ({ ...session, sets: session.sets.filter((set) => set.exercise === exercise) }))
+    .filter(({ sets }) => sets.length > 0)
+    .sort((a, b) => a.n - b.n);
+}
