@@ -146,6 +146,8 @@ export const personOutput: z.ZodType<PersonOutput> = z.strictObject({
         at: z.number(),
         kind: z.enum(["accepted", "changed", "refused", "pinned", "undone"]),
         title: reasonPiece,
+        slot: z.exactOptional(namePiece),
+        stands: z.boolean(),
       }),
     )
     .max(MANY),

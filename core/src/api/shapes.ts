@@ -123,6 +123,10 @@ export interface PersonOutput {
     readonly at: number;
     readonly kind: "accepted" | "changed" | "refused" | "pinned" | "undone";
     readonly title: Reason;
+    /** The slot it is about, where it is about one. */
+    readonly slot?: SlotKey;
+    /** True while it can be undone: it was not, and is no undoing itself. */
+    readonly stands: boolean;
   }[];
 }
 

@@ -1,4 +1,5 @@
 /** What documents say, as data. */
+export { easyDose, slotDose } from "./dose-words.ts";
 export { type LoadLine, loadLine, loadWords } from "./load-line.ts";
 export * from "./sheet.ts";
 export type { SheetDates } from "./sheet-columns.ts";

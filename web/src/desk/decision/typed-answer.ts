@@ -1,0 +1,32 @@
+import { type Patch, readDose, readLoad, type SlotKey } from "@stave/core/model";
+
+/** A slip in what was typed; `offset` counts characters from the first. */
+export interface Slip {
+  readonly code: string;
+  readonly offset: number;
+  readonly found: string;
+  readonly allowed: string;
+  readonly maybe?: string;
+}
+
+export type TypedAnswer =
+  | { readonly ok: true; readonly patch: Patch }
+  | { readonly ok: false; readonly slips: readonly Slip[] };
+
+/** One number and perhaps a word behind it: that is how a load looks. */
+const LIKE_A_LOAD = /^\s*[\d.,]+\s*(?:[a-z]*\.?)\s*$/i;
+
+/**
+ * Reads what a coach typed over a slot: a load, or a dose.
+ *
+ * @returns a patch, or every slip with its place
+ * @example
+ * typedAnswer("squat", "14 kg") //=> { ok: true, patch: { slot: "squat", change: "load", load: { value: 14, unit: "kg" } } }
+ */
+export function typedAnswer(slot: SlotKey, text: string): TypedAnswer {
+  const load = readLoad(text);
+  if (load.ok) return { ok: true, patch: { slot, change: "load", load: load.value } };
+  const dose = readDose(text);
+  if (dose.ok) return { ok: true, patch: { slot, change: "reps", dose: dose.value } };
+  return { ok: false, slips: LIKE_A_LOAD.test(text) ? [load.slip] : dose.problems };
+}

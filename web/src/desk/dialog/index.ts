@@ -1,0 +1,2 @@
+/** Questions over the page. */
+export { Dialog } from "./dialog.tsx";

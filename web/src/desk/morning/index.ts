@@ -1,0 +1,2 @@
+/** The morning list. */
+export { MorningPage } from "./morning-page.tsx";

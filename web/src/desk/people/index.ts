@@ -1,0 +1,2 @@
+/** Everybody. */
+export { PeoplePage } from "./people-page.tsx";

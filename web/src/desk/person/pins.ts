@@ -1,0 +1,46 @@
+import { type Patch, type PlanSlot, printDose, type SlotKey } from "@stave/core/model";
+import { printLoad } from "@stave/core/text";
+import { type Slip, typedAnswer } from "../decision/index.ts";
+
+/** What a coach may have typed over a slot, as it first stood there. */
+export interface Typed {
+  readonly exercise: string;
+  readonly dose: string;
+  readonly load: string;
+}
+
+export type Pins =
+  | { readonly ok: true; readonly patches: readonly Patch[] }
+  | { readonly ok: false; readonly dose: readonly Slip[]; readonly load: readonly Slip[] };
+
+export function typedOf(slot: PlanSlot): Typed {
+  return {
+    exercise: slot.exercise,
+    dose: printDose(slot.dose),
+    load: slot.load === undefined ? "" : printLoad(slot.load),
+  };
+}
+
+function readOne(slot: SlotKey, text: string, was: string, change: "reps" | "load") {
+  if (text.trim() === was || (change === "load" && text.trim() === "")) return { patches: [], slips: [] };
+  const answer = typedAnswer(slot, text);
+  if (!answer.ok) return { patches: [], slips: answer.slips };
+  if (answer.patch.change === change) return { patches: [answer.patch], slips: [] };
+  const allowed = change === "load" ? "12 kg, 12.5 kg, 10 lb" : "3 × 8–10, rest 90 s, 2 in reserve";
+  const code = change === "load" ? "load/form" : "dose/no-amount";
+  return { patches: [], slips: [{ code, offset: 0, found: text.trim(), allowed }] };
+}
+
+/**
+ * The changes that were typed: only what differs from what stands. An emptied load changes nothing, since a plan
+ * without a load is the plan's own affair.
+ */
+export function readPins(slot: PlanSlot, typed: Typed): Pins {
+  const was = typedOf(slot);
+  const form: readonly Patch[] =
+    typed.exercise === was.exercise ? [] : [{ slot: slot.key, change: "exercise", exercise: typed.exercise }];
+  const dose = readOne(slot.key, typed.dose, was.dose, "reps");
+  const load = readOne(slot.key, typed.load, was.load, "load");
+  if (dose.slips.length + load.slips.length > 0) return { ok: false, dose: dose.slips, load: load.slips };
+  return { ok: true, patches: [...form, ...dose.patches, ...load.patches] };
+}

@@ -1,0 +1,71 @@
+import type { PersonOutput } from "@stave/core/api";
+import type { Names } from "@stave/core/text";
+import type { CSSProperties } from "react";
+import { ROW } from "../keys/index.ts";
+import { sayReasons } from "../names.ts";
+import { Strip } from "../strip/index.ts";
+import { words } from "../words.ts";
+import { askedLoad, sayAsked } from "./asked.ts";
+import style from "./person.module.css";
+import type { PlacedSlot } from "./place-week.ts";
+
+export type SlotRecord = PersonOutput["slots"][number];
+
+interface Props {
+  readonly placed: PlacedSlot;
+  readonly column: number;
+  /** Session and slot, as the arrows know it. */
+  readonly name: string;
+  readonly units: "kg" | "lb";
+  readonly names: Names;
+  readonly record: SlotRecord | undefined;
+  readonly pinned: boolean;
+  readonly open: () => void;
+}
+
+const NOTHING: SlotRecord["past"] = [];
+
+/** Where a cell stands in the grid of lanes, for the style sheet. */
+export function cell(column: number, row: number, rows: number): CSSProperties {
+  return { "--column": column + 2, "--row": `${row + 3} / span ${rows}` } as CSSProperties;
+}
+
+/** One slot of the week: what is asked, why, and how it went the last time. */
+export function SlotCard({ placed, column, name, units, names, record, pinned, open }: Props) {
+  const { slot, order, inTurn, row, rows } = placed;
+  const past = record?.past ?? NOTHING;
+  const title = names.exercise(slot.exercise);
+  return (
+    <li
+      className={[style["cell"], style["slot"], inTurn ? style["inTurn"] : ""].join(" ")}
+      style={cell(column, row, rows)}
+    >
+      <span className={style["order"]} title={inTurn ? words.person.pair : undefined}>
+        <span className="unseen">{words.person.order(order)}</span>
+        <span aria-hidden="true">{order}</span>
+      </span>
+      {past.length > 0 && (
+        <Strip past={past.slice(-1)} next={[]} width={70} height={34} className={style["slotStrip"]} />
+      )}
+      <div className={style["asked"]}>
+        <button
+          type="button"
+          className={style["open"]}
+          aria-label={words.person.openSlot(title)}
+          {...{ [ROW]: name, "data-column": column, "data-line": row }}
+          onClick={open}
+        >
+          {title}
+        </button>
+        <p>
+          {sayAsked(slot, units)}
+          {pinned && <span className={style["pinned"]}> {words.person.pinned}</span>}
+        </p>
+        {slot.find !== undefined && askedLoad(slot, units) !== "" && (
+          <p className="soft small">{sayReasons([slot.find.because], names)}</p>
+        )}
+        {slot.why.length > 0 && <p className="soft small">{sayReasons(slot.why, names)}</p>}
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,139 @@
+import type { PersonOutput } from "@stave/core/api";
+import type { Patch, PlanSlot } from "@stave/core/model";
+import { type Names, sayReason } from "@stave/core/text";
+import { type FormEvent, useState } from "react";
+import { type Fault, sayFault } from "../ask/index.ts";
+import { sayPatch, TypedField, type Undoable } from "../decision/index.ts";
+import { Dialog } from "../dialog/index.ts";
+import { saySets } from "../strip/index.ts";
+import { words } from "../words.ts";
+import { sayAsked } from "./asked.ts";
+import { FormField } from "./form-field.tsx";
+import style from "./person.module.css";
+
+import { readPins, typedOf } from "./pins.ts";
+import { sayCapacity } from "./record.tsx";
+import type { SlotRecord } from "./slot-card.tsx";
+
+const MOST_SESSIONS = 12;
+
+interface Props {
+  readonly slot: PlanSlot;
+  readonly units: "kg" | "lb";
+  readonly names: Names;
+  readonly record: SlotRecord | undefined;
+  /** Decisions that stand for this slot. */
+  readonly pins: PersonOutput["decided"];
+  readonly pin: (pins: readonly { readonly patch: Patch; readonly title: string }[]) => Promise<Fault | undefined>;
+  readonly undo: (one: Omit<Undoable, "person">) => void;
+  readonly close: () => void;
+}
+
+/** Everything about one slot: why it is as it is, how it went, and the coach's own hand. */
+export function SlotDialog({ slot, units, names, record, pins, pin, undo, close }: Props) {
+  const [typed, setTyped] = useState(() => typedOf(slot));
+  const [told, setTold] = useState("");
+  const title = names.exercise(slot.exercise);
+  const read = readPins(slot, typed);
+  const past = record?.past.slice(-MOST_SESSIONS).reverse() ?? [];
+
+  const send = async (patches: readonly Patch[]) => {
+    const fault = await pin(patches.map((patch) => ({ patch, title: sayPatch(patch, title, names) })));
+    if (fault === undefined) close();
+    else setTold(words.faults.notSent(sayFault(fault)));
+  };
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (!read.ok) return;
+    if (read.patches.length === 0) setTold(words.slot.nothing);
+    else void send(read.patches);
+  };
+  return (
+    <Dialog title={title} close={close}>
+      <dl className={style["facts"]}>
+        <dt>{words.slot.now}</dt>
+        <dd>{sayAsked(slot, units)}</dd>
+        <dt>{words.slot.why}</dt>
+        <dd>
+          {slot.why.map((reason) => (
+            <p key={`${reason.code} ${JSON.stringify(reason.data)}`}>{sayReason(reason, names)}</p>
+          ))}
+        </dd>
+        {pins.length > 0 && <dt>{words.slot.pins}</dt>}
+        {pins.map((one) => {
+          const said = sayReason(one.title, names);
+          return (
+            <dd key={one.id}>
+              {said}{" "}
+              <button
+                type="button"
+                className="link"
+                aria-label={`${words.slot.unpin}: ${said}`}
+                onClick={() => undo({ id: one.id, title: said })}
+              >
+                {words.slot.unpin}
+              </button>
+            </dd>
+          );
+        })}
+        <dt>{words.slot.capacity}</dt>
+        <dd>{sayCapacity(record ?? {})}</dd>
+      </dl>
+      <form onSubmit={submit} className={style["pinForm"]}>
+        <h3>{words.slot.pinTitle}</h3>
+        <p className="soft small">{words.slot.pinHint}</p>
+        <FormField
+          slot={slot}
+          names={names}
+          value={typed.exercise}
+          onValue={(exercise) => setTyped({ ...typed, exercise })}
+        />
+        <TypedField
+          label={words.slot.dose}
+          text={typed.dose}
+          slips={read.ok ? [] : read.dose}
+          onText={(dose) => setTyped({ ...typed, dose })}
+        />
+        <TypedField
+          label={words.slot.load}
+          text={typed.load}
+          slips={read.ok ? [] : read.load}
+          onText={(load) => setTyped({ ...typed, load })}
+        />
+        <p role="alert" className="wrong">
+          {told}
+        </p>
+        <div className="actions">
+          <button type="submit" className="first">
+            {words.slot.pin}
+          </button>
+          <button type="button" onClick={() => void send([{ slot: slot.key, change: "pause" }])}>
+            {words.slot.pause}
+          </button>
+          <button type="button" className="plain" onClick={close}>
+            {words.cancel}
+          </button>
+        </div>
+      </form>
+      {past.length > 0 && (
+        <table className={style["sets"]}>
+          <caption>{words.slot.record}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{words.person.table.day}</th>
+              <th scope="col">{words.person.table.sets}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {past.map(({ day, strokes }) => (
+              <tr key={day}>
+                <th scope="row">{words.shortDay(day)}</th>
+                <td>{saySets(strokes)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </Dialog>
+  );
+}
