@@ -18,10 +18,15 @@ export const SOURCES = {
     cite: "American College of Sports Medicine 2013, Guidelines for Exercise Testing and Prescription, 9th ed., as quoted elsewhere",
     read: "secondary",
   },
+  awgs2019: {
+    cite: "Asian Working Group for Sarcopenia 2019, consensus update, J Am Med Dir Assoc 2020",
+    read: "secondary",
+  },
   bazValle2022: {
     cite: "Baz-Valle et al. 2022, A systematic review of the effects of different resistance training volumes on muscle hypertrophy, J Hum Kinet 81:199–210",
     read: "primary",
   },
+  bohannon2006: { cite: "Bohannon 2006, Single limb stance times, Top Geriatr Rehabil 22:70–77", read: "primary" },
   brzycki1993: { cite: "Brzycki 1993, Strength testing, JOPERD 64(1):88–90", read: "secondary" },
   colberg2016: {
     cite: "Colberg et al. 2016, Physical activity/exercise and diabetes, Diabetes Care 39:2065–2079, table 1",
@@ -30,6 +35,10 @@ export const SOURCES = {
   cooke2019: {
     cite: "Cooke et al. 2019, Body mass and femur length and repetitions to failure in the back squat, J Strength Cond Res 33:890–895",
     read: "primary",
+  },
+  csepPushUps: {
+    cite: "Canadian Society for Exercise Physiology, push-ups without a time limit, table by age and sex",
+    read: "secondary",
   },
   deLeva1996: {
     cite: "de Leva 1996, Adjustments to Zatsiorsky–Seluyanov's segment inertia parameters, J Biomech 29:1223–1230",
@@ -44,6 +53,10 @@ export const SOURCES = {
     read: "primary",
   },
   epley1985: { cite: "Epley 1985, Poundage chart, Boyd Epley Workout", read: "secondary" },
+  ewgsop2019: {
+    cite: "Cruz-Jentoft et al. 2019, Sarcopenia: revised European consensus, Age Ageing 48:16–31",
+    read: "secondary",
+  },
   fenwick2009: {
     cite: "Fenwick et al. 2009, Comparison of different rowing exercises, J Strength Cond Res 23:350–358",
     read: "primary",
@@ -138,6 +151,10 @@ export const SOURCES = {
   },
   riebe2015: {
     cite: "Riebe et al. 2015, Updating ACSM's recommendations for exercise preparticipation health screening, Med Sci Sports Exerc 47:2473–2479",
+    read: "secondary",
+  },
+  rikliJones1999: {
+    cite: "Rikli & Jones 1999, Functional fitness normative scores, J Aging Phys Act 7:162–181",
     read: "secondary",
   },
   salman2021: {
