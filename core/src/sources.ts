@@ -99,10 +99,12 @@ export const SOURCES = {
     cite: "Schoenfeld et al. 2021, IUSCA position stand on hypertrophy, Int J Strength Cond 1(1)",
     read: "secondary",
   },
+  lander1985: { cite: "Lander 1985, Maximums based on reps, NSCA J 6(6):60–61", read: "secondary" },
   liftingPressure2024: {
     cite: "Resistance training and blood pressure, Integr Blood Press Control 2024, 17:21–37, table 1",
     read: "primary",
   },
+  lombardi1989: { cite: "Lombardi 1989, Beginning Weight Training", read: "secondary" },
   lowerBodySplit2022: {
     cite: "Front Psychol 2022, 13:1010596, lower-body work of six exercises × 3 sets in one session or two (authors not noted)",
     read: "primary",
@@ -129,6 +131,7 @@ export const SOURCES = {
     cite: "Essentials of Strength Training and Conditioning, table of per cent of 1RM and repetitions allowed",
     read: "secondary",
   },
+  oconner1989: { cite: "O'Conner, Simmons & O'Shea 1989, Weight Training Today", read: "secondary" },
   ours: { cite: "Our own choice, no source; a practising coach and a clinician have not signed it yet", read: "ours" },
   pelland2024: {
     cite: "Pelland et al. 2024, The resistance training dose response, SportRxiv; Sports Med 2025, doi 10.1007/s40279-025-02344-w",
@@ -161,14 +164,6 @@ export const SOURCES = {
     cite: "Salman et al. 2021, Returning to physical activity after covid-19, BMJ 372:m4721",
     read: "primary",
   },
-  schwellnus2022: {
-    cite: "Schwellnus et al. 2022, IOC consensus on acute respiratory illness in athletes, Br J Sports Med 56:1066–1088",
-    read: "secondary",
-  },
-  shimano2006: {
-    cite: "Shimano et al. 2006, repetitions at percentages of the 1RM, J Strength Cond Res 20:819–823 (figures as restated by Cooke et al. 2019)",
-    read: "secondary",
-  },
   schoenfeld2015tempo: {
     cite: "Schoenfeld, Ogborn & Krieger 2015, Effect of repetition duration on muscle hypertrophy, Sports Med 45:577–585",
     read: "primary",
@@ -176,6 +171,14 @@ export const SOURCES = {
   schoenfeld2017load: {
     cite: "Schoenfeld et al. 2017, Strength and hypertrophy adaptations between low- vs. high-load training, J Strength Cond Res 31:3508–3523",
     read: "primary",
+  },
+  schwellnus2022: {
+    cite: "Schwellnus et al. 2022, IOC consensus on acute respiratory illness in athletes, Br J Sports Med 56:1066–1088",
+    read: "secondary",
+  },
+  shimano2006: {
+    cite: "Shimano et al. 2006, repetitions at percentages of the 1RM, J Strength Cond Res 20:819–823 (figures as restated by Cooke et al. 2019)",
+    read: "secondary",
   },
   silbernagel2007: {
     cite: "Silbernagel et al. 2007, Continued sports activity, using a pain-monitoring model, Am J Sports Med 35:897–906; the edges of its zones from memory",
@@ -185,12 +188,16 @@ export const SOURCES = {
     cite: "Trials behind Steele et al. 2023, open extraction file: gains in 1RM of 78 controlled trials, our own fit",
     read: "primary",
   },
+  studentTable: { cite: "Table of Student's t, one-sided 90 % points", read: "memory" },
   turner2019: {
     cite: "Turner et al. 2019, Resistance exercise in type 1 diabetes, Sports Med Open 5:20",
     read: "primary",
   },
   unicode15: { cite: "The Unicode Standard, version 15: normalisation forms and default case folding", read: "memory" },
-  studentTable: { cite: "Table of Student's t, one-sided 90 % points", read: "memory" },
+  wathen1994: {
+    cite: "Wathen 1994, Load assignment, in Baechle (ed.), Essentials of Strength Training and Conditioning",
+    read: "secondary",
+  },
   zourdos2016: {
     cite: "Zourdos et al. 2016, RIR-based rating of perceived exertion, J Strength Cond Res 30:267–275",
     read: "primary",

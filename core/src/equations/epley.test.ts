@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { published } from "../testing/index.ts";
 import { inKg, kg } from "../units.ts";
 import { brzycki } from "./brzycki.ts";
-import { epley } from "./epley.ts";
+import { epley, epleyTimes } from "./epley.ts";
 
 const of100 = (reps: number) => () => inKg(epley(kg(100), reps));
 
@@ -16,6 +16,11 @@ published("epley1985", "the same as Brzycki at 10 reps: the difference", [
 ]);
 published("epley1985", "load for 5 reps at a 1RM of 100 kg", [
   ["worked", "formula turned round", () => (100 * 100) / inKg(epley(kg(100), 5)), 85.71, 0.005],
+]);
+
+published("epley1985", "bare formula of 100 kg", [
+  ["worked", "1 rep, which must not be shown", () => 100 * epleyTimes(1), 103.33, 0.005],
+  ["worked", "12 reps, for the band only", () => 100 * epleyTimes(12), 140, 0.005],
 ]);
 
 test("one repetition more raises the estimate", () => {

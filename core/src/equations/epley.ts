@@ -1,6 +1,11 @@
 import type { Mass } from "../units.ts";
 import { refuseOutsideReps } from "./reps-to-failure.ts";
 
+/** The bare formula: how many times the load the 1RM is, also at 1 repetition and above 10. @source epley1985 */
+export function epleyTimes(reps: number): number {
+  return 1 + reps / 30;
+}
+
 /**
  * The one-repetition maximum (1RM) estimated from a set taken to failure, after Epley.
  *
@@ -19,5 +24,5 @@ import { refuseOutsideReps } from "./reps-to-failure.ts";
  */
 export function epley(load: Mass, reps: number): Mass {
   refuseOutsideReps(load, reps);
-  return reps === 1 ? load : (Math.round(load * (1 + reps / 30)) as Mass);
+  return reps === 1 ? load : (Math.round(load * epleyTimes(reps)) as Mass);
 }

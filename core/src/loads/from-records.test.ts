@@ -45,7 +45,7 @@ test("a share of the low end of the band, rounded down: 75 % of 112.5 kg is 84.4
       data: {
         record: { exercise: "it", load: kgOf(100), reps: 5, reserve: null, on: "2027-03-01" },
         low: kgOf(112.5),
-        high: kgOf(116.667),
+        high: kgOf(119.011),
         moved: false,
         percent: 75,
         up: kgOf(85),

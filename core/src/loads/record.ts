@@ -33,7 +33,7 @@ export function repsPossible(lift: Lift): number | undefined {
  * @param massOfLift what was moved; undefined where it is not known
  * @param on today
  * @returns undefined when no record gives a figure
- * @source epley1985, brzycki1993
+ * @source oconner1989, brzycki1993
  * @example
  * strengthFrom(lifts, (lift) => lift.load && massOf(lift.load), day("2027-03-01"))?.low
  */

@@ -56,7 +56,7 @@ export interface StartingLoadContext {
  * that a cap makes light is not called too light.
  *
  * @returns see StartingLoad; reasons are data, their codes in LOAD_CODES
- * @source nscaEssentialsTable, epley1985, brzycki1993, ours
+ * @source nscaEssentialsTable, oconner1989, brzycki1993, ours
  * @example
  * startingLoad({ exercise: gobletSquat, dose, person, place, on }) //=> { kind: "load", load: 12 kg, evidence }
  */
