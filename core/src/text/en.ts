@@ -1,6 +1,7 @@
 import { findings, whys } from "./en/findings.ts";
 import { listed, plural, printNumber, printSpan } from "./en/number.ts";
 import { problems } from "./en/problems.ts";
+import { assessReasons } from "./en/reasons-assess.ts";
 import { calendarReasons } from "./en/reasons-calendar.ts";
 import { constraints, fitReasons, planReasons } from "./en/reasons-fit.ts";
 import { loadReasons } from "./en/reasons-loads.ts";
@@ -28,7 +29,15 @@ export const en = {
   whys,
   remedies,
   problems,
-  reasons: { ...offerReasons, ...loadReasons, ...calendarReasons, ...fitReasons, ...planReasons, ...screenReasons },
+  reasons: {
+    ...offerReasons,
+    ...loadReasons,
+    ...calendarReasons,
+    ...fitReasons,
+    ...planReasons,
+    ...screenReasons,
+    ...assessReasons,
+  },
   words: {
     muscles,
     patterns,

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { ASSESS_CODES, RESULT_PROBLEMS } from "../assess/index.ts";
 import { CALENDAR_CODES } from "../calendar/index.ts";
 import { CHECKS, checkProgramme } from "../checks/index.ts";
 import { CATALOGUE } from "../exercises/index.ts";
@@ -38,13 +39,21 @@ const OTHERS: readonly string[] = [...CHECKS.map(({ id }) => id), ...OFFER_CODES
 
 test("every problem that readers and commands can tell has a sentence", () => {
   const named = ["core/src/model", "server/src"].flatMap(codesIn).filter((code) => !OTHERS.includes(code));
-  const codes = new Set([...named, ...ANSWER_PROBLEMS]);
+  const codes = new Set([...named, ...ANSWER_PROBLEMS, ...RESULT_PROBLEMS]);
   expect(codes.size).toBeGreaterThan(100);
   expect([...codes].filter((code) => !(code in en.problems))).toEqual([]);
 });
 
 test("every reason and every check has a sentence", () => {
-  const reasons = [...OFFER_CODES, ...LOAD_CODES, ...CALENDAR_CODES, ...FIT_CODES, ...PLAN_CODES, ...SCREEN_CODES];
+  const reasons = [
+    ...OFFER_CODES,
+    ...LOAD_CODES,
+    ...CALENDAR_CODES,
+    ...FIT_CODES,
+    ...PLAN_CODES,
+    ...SCREEN_CODES,
+    ...ASSESS_CODES,
+  ];
   expect(reasons.filter((code) => !(code in en.reasons))).toEqual([]);
   expect(CHECKS.filter(({ id }) => !(id in en.findings) || !(id in en.whys))).toEqual([]);
   expect(REMEDY_IDS.filter((id) => !(id in en.remedies))).toEqual([]);

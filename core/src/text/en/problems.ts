@@ -152,6 +152,11 @@ const files = {
 } as const;
 
 const answers = {
+  "results/before-birth": "A result from before this person was born",
+  "results/condition": "This is not among what the test is given under",
+  "results/one-value": "This test has one value, not two sides",
+  "results/sides": "This test keeps left and right apart",
+  "results/size": "Nobody does so many, or it is no whole number where one is counted",
   "answers/born-later": "Born after the day of the answers",
   "answers/cleared-later": "A clinician's yes that comes after the day of the answers",
 } as const;
