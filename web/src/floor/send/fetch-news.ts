@@ -1,0 +1,27 @@
+import { type AllKept, type Kept, keepBundle, keepTheirs } from "../kept/index.ts";
+import { askBundle, askEvents, type Outcome, outcomeOf } from "./ask.ts";
+
+/**
+ * Fetches what is new: first what the person's other devices said, then the bundle.
+ *
+ * @param after up to where other devices were read
+ */
+export async function fetchNews(
+  kept: Kept,
+  { device, bundle, next, after }: Pick<AllKept, "device" | "bundle" | "next" | "after">,
+): Promise<Outcome> {
+  const { token, person } = device!;
+  for (let from = after; ; ) {
+    const answer = await askEvents(token, from);
+    if (!answer.ok) return outcomeOf(answer);
+    if (answer.body.after <= from && answer.body.events.length === 0) break;
+    await keepTheirs(kept, answer.body.events, answer.body.after);
+    if (answer.body.after <= from) break;
+    from = answer.body.after;
+  }
+  const answer = await askBundle(token, (next ?? bundle)?.etag);
+  if (answer.ok && answer.body.v === 1 && answer.body.person.id === person) {
+    await keepBundle(kept, { etag: answer.etag, bundle: answer.body });
+  }
+  return answer.ok || answer.status === 304 ? "done" : outcomeOf(answer);
+}
