@@ -1,7 +1,7 @@
 import type { EventData, EventKind, EventOf, StaveEvent } from "@stave/core/model";
 import { type Draft, freshDraft } from "../session/index.ts";
 import { makeId } from "./made.ts";
-import { type Kept, type KeptEvent, STORES, storesOf } from "./open.ts";
+import { type Kept, STORES, storesOf } from "./open.ts";
 
 /** What happened, before this phone gives it an id and a counter. */
 export type Said = {

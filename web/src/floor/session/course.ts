@@ -18,6 +18,11 @@ export function placeKey({ slot, set }: Place): string {
   return `${slot}/${set}`;
 }
 
+/** Name of a step in drafts. */
+export function stepKey(step: Step): string {
+  return step.kind === "set" ? placeKey(step) : step.kind;
+}
+
 export function slotsOf(session: PlanSession): readonly PlanSlot[] {
   return session.blocks.flatMap(({ slots }) => slots);
 }

@@ -1,10 +1,12 @@
-import type { Entry } from "./entry.ts";
+import type { Entry, Side } from "./entry.ts";
 
 /** What fills the screen beside the course of the session. */
-export type Aside = "overview" | "hurt" | "easier" | "ended";
+export type Aside = "overview" | "hurt" | "told" | "easier" | "stop";
 
 export interface Timer {
   readonly kind: "rest" | "hold";
+  /** Whose hold. */
+  readonly side?: Side;
   /** Epoch milliseconds by this phone's clock: counted from instants, so that sleep and a closed page do not stop it. */
   readonly from: number;
   /** Seconds asked for. */
@@ -14,16 +16,23 @@ export interface Timer {
 /** Everything on the screen that is not an event yet: what the thumb did, and where in the session it is. */
 export interface Draft {
   readonly session: string;
-  /** Index in the course; undefined: the first that is not done. */
-  readonly at?: number;
+  /** Key of a step of the course; undefined: the first that is not behind. */
+  readonly at?: string;
   readonly aside?: Aside;
   /** By place. */
   readonly entries: Readonly<Record<string, Entry>>;
-  /** By slot: the bundle whose limits bind it, since it was first opened. */
+  /** By slot: the plan revision whose limits bind it since it was opened. */
   readonly under: Readonly<Record<string, string>>;
-  /** Steps of the course that are behind without an event: warm-up and conditioning. */
+  /** Keys of steps that are behind without an event: warm-up, conditioning, what waits. */
   readonly passed: readonly string[];
   readonly hurt?: { readonly where?: string; readonly howMuch?: number };
+  /** What was done about a pain that was just noted. */
+  readonly told?: {
+    readonly where: string;
+    readonly howMuch: number;
+    readonly swaps: readonly { readonly from: string; readonly to: string }[];
+    readonly waits: readonly string[];
+  };
   readonly timer?: Timer;
 }
 

@@ -1,0 +1,20 @@
+import { Frame, LinkPage, runningSession, SessionPage, TodayPage } from "./pages/index.ts";
+import type { Phone } from "./phone.ts";
+import { words } from "./words.ts";
+
+/** What fills the screen, by what the phone knows. */
+export function App({ phone }: { phone: Phone }) {
+  const { shown } = phone;
+  const { device, bundle } = shown.kept;
+  if (shown.link !== undefined) return <LinkPage phone={phone} link={shown.link} />;
+  if (device?.person === undefined || bundle === undefined) {
+    return (
+      <Frame shown={shown} page="empty">
+        <h1>{words.link.title}</h1>
+        <p>{device?.person === undefined ? words.link.none : words.plan.coming}</p>
+      </Frame>
+    );
+  }
+  const run = runningSession(phone);
+  return run === undefined ? <TodayPage phone={phone} bundle={bundle.bundle} /> : <SessionPage run={run} />;
+}

@@ -1,0 +1,6 @@
+/** The pages of the phone. */
+export { Frame } from "./frame.tsx";
+export { LinkPage } from "./link-page.tsx";
+export { runningSession } from "./running.ts";
+export { SessionPage } from "./session-page.tsx";
+export { TodayPage } from "./today-page.tsx";

@@ -1,0 +1,84 @@
+import type { Bundle, BundleSession } from "@stave/core/model";
+import { drawStrokes } from "@stave/core/sign";
+import { Button, Note, Sign } from "../parts/index.ts";
+import type { Phone } from "../phone.ts";
+import { freshDraft, nextStep, opened, type SessionView, slotsOf, strokesOf, viewOf } from "../session/index.ts";
+import { words } from "../words.ts";
+import { Frame } from "./frame.tsx";
+import { nameOf, reasonOf } from "./names.ts";
+import { OnlyHere } from "./only-here.tsx";
+import style from "./page.module.css";
+
+/** Today as this phone's calendar has it, YYYY-MM-DD. */
+function todayHere(now: Date): string {
+  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
+}
+
+function begin(phone: Phone, bundle: Bundle, view: SessionView): Promise<void> {
+  const session = view.of.id;
+  return phone.say(session, {
+    said: view.begun ? [] : [{ kind: "session-started", data: {}, of: { plan: bundle.plan, session } }],
+    already: (events) => events.length > 0,
+    draft: (draft) => opened(draft, view, nextStep(view, draft), bundle.plan),
+    open: session,
+  });
+}
+
+function Entry({ phone, bundle, of, today }: { phone: Phone; bundle: Bundle; of: BundleSession; today: string }) {
+  const events = phone.shown.kept.events.filter(({ session }) => session === of.id).map(({ event }) => event);
+  const view = viewOf(of, bundle, events, freshDraft(of.id));
+  const title = words.session(of.title);
+  const { minutes } = of.session;
+  const slots = slotsOf(view.now);
+  const state = view.ended === undefined ? undefined : view.ended.early ? words.plan.doneEarly : words.plan.done;
+  const tap =
+    view.ended !== undefined ? words.plan.again(title) : view.begun ? words.plan.goOn(title) : words.plan.start(title);
+  return (
+    <li>
+      <div>
+        <p class={style["soft"]}>
+          {of.day === today ? words.plan.today : words.plan.day(of.day)}, {words.plan.when(of.from)}
+          {state === undefined ? "" : ` · ${state}`}
+        </p>
+        <h2>{title}</h2>
+        <p class={style["soft"]}>
+          {words.plan.movements(slots.length)}, {words.plan.minutes(minutes.low, minutes.high)}
+        </p>
+      </div>
+      <Sign class={style["drawn"]} drawing={drawStrokes(strokesOf(view), { height: 36, scale: "each" })} />
+      {[...view.waiting].map(([slot, because]) => (
+        <Note key={slot} stop>
+          {words.hurt.waits(nameOf(bundle, slots.find(({ key }) => key === slot)?.exercise ?? slot))}{" "}
+          {reasonOf(bundle, because)}
+        </Note>
+      ))}
+      <Button
+        kind={of.day === today && view.ended === undefined ? "strong" : "plain"}
+        wide
+        tap={() => begin(phone, bundle, view)}
+      >
+        {tap}
+      </Button>
+    </li>
+  );
+}
+
+/** Between sessions: today's on top, and the days after. */
+export function TodayPage({ phone, bundle }: { phone: Phone; bundle: Bundle }) {
+  const today = todayHere(new Date());
+  const sessions = bundle.sessions.filter(({ day }) => day >= today);
+  return (
+    <Frame shown={phone.shown} page="today">
+      <div class={style["title"]}>
+        <h1>{words.plan.greeting(bundle.person.name)}</h1>
+      </div>
+      <OnlyHere bundle={bundle} events={phone.shown.kept.events} />
+      {sessions.length === 0 ? <p>{words.plan.none}</p> : null}
+      <ul class={style["list"]}>
+        {sessions.map((of) => (
+          <Entry key={`${bundle.plan} ${of.id}`} phone={phone} bundle={bundle} of={of} today={today} />
+        ))}
+      </ul>
+    </Frame>
+  );
+}

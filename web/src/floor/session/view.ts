@@ -1,0 +1,135 @@
+import {
+  type Bundle,
+  type BundleSession,
+  type EventData,
+  type PlanSession,
+  type Reason,
+  type StaveEvent,
+  standingEvents,
+} from "@stave/core/model";
+import { again, type SessionSoFar } from "@stave/core/revise";
+import { type Bounds, boundsOf } from "./bounds.ts";
+import { courseOf, placeKey, type Step, slotsOf, stepKey } from "./course.ts";
+import type { Draft } from "./draft.ts";
+import { asItStands, type Swap } from "./stands.ts";
+
+/** What stands of one set: done, or left out. */
+export interface SetSaid {
+  readonly event: StaveEvent;
+  readonly done?: EventData["set-done"];
+}
+
+export interface HurtSaid {
+  readonly event: StaveEvent;
+  readonly where: string;
+  readonly howMuch: number;
+}
+
+/** One session as it stands now, by all that was said of it. */
+export interface SessionView {
+  readonly of: BundleSession;
+  /** After its swaps. */
+  readonly now: PlanSession;
+  readonly course: readonly Step[];
+  readonly begun: boolean;
+  readonly ended?: EventData["session-ended"];
+  /** By place. */
+  readonly sets: ReadonlyMap<string, SetSaid>;
+  readonly hurts: readonly HurtSaid[];
+  /** Movements that wait, by slot. */
+  readonly waiting: ReadonlyMap<string, Reason | "taken out">;
+  /** Limits that a newer bundle set, by slot, where they bind already. */
+  readonly bounds: ReadonlyMap<string, Bounds>;
+  /** What `again` needs to know. */
+  readonly soFar: SessionSoFar;
+}
+
+function saidOf(events: readonly StaveEvent[]) {
+  const sets = new Map<string, SetSaid>();
+  const hurts: HurtSaid[] = [];
+  const swaps: Swap[] = [];
+  let begun = false;
+  let ended: EventData["session-ended"] | undefined;
+  for (const { event } of standingEvents(events)) {
+    const { slot, set } = event.of!;
+    const place = slot === undefined || set === undefined ? undefined : placeKey({ slot, set });
+    const data: unknown = event.data;
+    begun = true;
+    if (event.kind === "set-done" && place) sets.set(place, { event, done: data as EventData["set-done"] });
+    else if (event.kind === "set-left-out" && place) sets.set(place, { event });
+    else if (event.kind === "hurt") hurts.push({ event, ...(data as EventData["hurt"]) });
+    else if (event.kind === "swapped" && slot) swaps.push({ slot, ...(data as EventData["swapped"]) });
+    else if (event.kind === "session-ended") ended = data as EventData["session-ended"];
+  }
+  return { sets, hurts, swaps, begun, ended };
+}
+
+/** @returns sets that are behind, by slot */
+function counted(sets: ReadonlyMap<string, SetSaid>): Readonly<Record<string, number>> {
+  const counts: Record<string, number> = {};
+  for (const { event } of sets.values()) counts[event.of!.slot!] = (counts[event.of!.slot!] ?? 0) + 1;
+  return counts;
+}
+
+/**
+ * @param events all that this phone knows of the session, by whichever device
+ * @param newer a bundle that waits for the end of the session
+ */
+export function viewOf(
+  of: BundleSession,
+  bundle: Bundle,
+  events: readonly StaveEvent[],
+  draft?: Draft,
+  newer?: Bundle,
+): SessionView {
+  const { sets, hurts, swaps, begun, ended } = saidOf(events);
+  const now = asItStands(of.session, swaps, bundle);
+  const soFar: SessionSoFar = {
+    session: of.id,
+    now,
+    sets: counted(sets),
+    hurts: hurts.map(({ where, howMuch }) => ({ where, howMuch })),
+  };
+  const bounds = new Map<string, Bounds>();
+  const waiting = new Map<string, Reason | "taken out">(bundle.paused.map(({ slot, because }) => [slot, because]));
+  for (const { event } of hurts) {
+    if (event.of?.slot === undefined) continue;
+    for (const { slot, because } of again(bundle, event.of.slot, "hurt", soFar).paused) waiting.set(slot, because);
+  }
+  for (const { key, exercise } of slotsOf(now)) {
+    if (newer === undefined || draft?.under[key] !== newer.plan) continue;
+    const bound = boundsOf(bundle, newer, key, exercise);
+    bounds.set(key, bound);
+    if (bound.waits !== undefined) waiting.set(key, bound.waits);
+  }
+  return {
+    of,
+    now,
+    course: courseOf(now),
+    begun,
+    ...(ended === undefined ? {} : { ended }),
+    sets,
+    hurts,
+    waiting,
+    bounds,
+    soFar,
+  };
+}
+
+/** Whether nothing of a step is left to do. */
+export function isBehind(view: SessionView, step: Step, draft: Draft): boolean {
+  if (draft.passed.includes(stepKey(step))) return true;
+  return step.kind === "set" && (view.sets.has(stepKey(step)) || view.waiting.has(step.slot));
+}
+
+/** @returns the next step that is not behind, from the one after `from`, then from the beginning; none at the end */
+export function nextStep(view: SessionView, draft: Draft, from?: string): Step | undefined {
+  const at = view.course.findIndex((step) => stepKey(step) === from);
+  const inTurn = [...view.course.slice(at + 1), ...view.course.slice(0, at + 1)];
+  return inTurn.find((step) => !isBehind(view, step, draft));
+}
+
+/** @returns the step that fills the screen; none when everything is behind */
+export function stepNow(view: SessionView, draft: Draft): Step | undefined {
+  return view.course.find((step) => stepKey(step) === draft.at) ?? nextStep(view, draft);
+}
