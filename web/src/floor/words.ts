@@ -148,7 +148,7 @@ export const words = {
     leaveOut: "Leave this set out",
     leftOut: "left out",
     waits: "waits",
-    bare: "done, no number said",
+    bare: "done",
     next: "Next",
     warmup: "Warm-up",
     conditioning: "To finish",

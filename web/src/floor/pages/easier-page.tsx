@@ -1,6 +1,7 @@
 import { Button } from "../parts/index.ts";
 import { asItStands, type Step, slotsOf, solved } from "../session/index.ts";
 import { words } from "../words.ts";
+import { Foot } from "./foot.tsx";
 import { HowTo } from "./how-to.tsx";
 import { formOf, nameOf } from "./names.ts";
 import style from "./page.module.css";
@@ -42,14 +43,14 @@ export function EasierPage({ run, step }: { run: SessionRun; step: Extract<Step,
           <HowTo form={form} />
         </>
       )}
-      <div class={style["foot"]}>
+      <Foot>
         <Button tap={() => showAside(run, undefined)}>{words.easier.back}</Button>
         {said.length === 0 ? null : (
           <Button kind="strong" tap={take}>
             {words.easier.take}
           </Button>
         )}
-      </div>
+      </Foot>
     </>
   );
 }

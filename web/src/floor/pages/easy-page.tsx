@@ -1,6 +1,7 @@
 import { Button } from "../parts/index.ts";
 import { passed, type Step } from "../session/index.ts";
 import { words } from "../words.ts";
+import { Foot } from "./foot.tsx";
 import { HowTo } from "./how-to.tsx";
 import { formOf, nameOf } from "./names.ts";
 import style from "./page.module.css";
@@ -33,11 +34,11 @@ export function EasyPage({ run, step }: { run: SessionRun; step: Exclude<Step, {
           );
         })}
       </ul>
-      <div class={style["foot"]}>
+      <Foot>
         <Button kind="strong" tap={() => phone.touch(view.of.id, (draft) => passed(draft, view, step, newest))}>
           {step.kind === "warm-up" ? words.course.readyToGo : words.course.finished}
         </Button>
-      </div>
+      </Foot>
     </>
   );
 }

@@ -1,6 +1,7 @@
 import { Button } from "../parts/index.ts";
 import { ofStep } from "../session/index.ts";
 import { words } from "../words.ts";
+import { Foot } from "./foot.tsx";
 import style from "./page.module.css";
 import { type SessionRun, showAside } from "./running.ts";
 
@@ -23,14 +24,14 @@ export function EndPage({ run, early }: { run: SessionRun; early: boolean }) {
         <p>{words.end.some(done, all)}</p>
       </div>
       {early ? <p>{words.end.earlyWhy}</p> : null}
-      <div class={style["foot"]}>
+      <Foot>
         <Button tap={() => showAside(run, early ? undefined : "overview")}>
           {early ? words.end.stay : words.course.overview}
         </Button>
         <Button kind="strong" tap={end}>
           {words.end.end}
         </Button>
-      </div>
+      </Foot>
     </>
   );
 }

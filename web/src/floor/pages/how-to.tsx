@@ -6,16 +6,15 @@ import style from "./page.module.css";
 export function HowTo({ form }: { form: BundleExercise }) {
   const [first, ...more] = form.cues;
   return (
-    <div class={style["cue"]}>
-      <p>{first}</p>
-      <details>
-        <summary>{words.course.how}</summary>
-        <p>{form.setUp}</p>
-        <p>{form.move}</p>
-        {more.map((cue) => (
-          <p key={cue}>{cue}</p>
-        ))}
-      </details>
-    </div>
+    <details class={style["cue"]}>
+      <summary>
+        <span>{first}</span> <span class={style["how"]}>{words.course.how}</span>
+      </summary>
+      <p>{form.setUp}</p>
+      <p>{form.move}</p>
+      {more.map((cue) => (
+        <p key={cue}>{cue}</p>
+      ))}
+    </details>
   );
 }

@@ -2,6 +2,7 @@ import { HURT_PLACES, type HurtPlace, stressesOf } from "@stave/core/model";
 import { Button } from "../parts/index.ts";
 import { ofStep, type Step, slotsOf, solved } from "../session/index.ts";
 import { words } from "../words.ts";
+import { Foot } from "./foot.tsx";
 import { nameOf } from "./names.ts";
 import style from "./page.module.css";
 import { type SessionRun, showAside } from "./running.ts";
@@ -30,7 +31,7 @@ export function HurtPage({ run, step }: { run: SessionRun; step: Extract<Step, {
         <legend>{words.hurt.title}</legend>
         <div class={style["choices"]}>
           {PLACES.map((place) => (
-            <Button key={place} kind="warning" pressed={where === place} tap={() => note({ where: place })}>
+            <Button key={place} pressed={where === place} tap={() => note({ where: place })}>
               {words.hurt.places[place]}
             </Button>
           ))}
@@ -40,7 +41,7 @@ export function HurtPage({ run, step }: { run: SessionRun; step: Extract<Step, {
         <legend>{words.hurt.howMuch}</legend>
         <div class={style["scale"]}>
           {SCALE.map((much) => (
-            <Button key={much} kind="warning" pressed={howMuch === much} tap={() => note({ howMuch: much })}>
+            <Button key={much} pressed={howMuch === much} tap={() => note({ howMuch: much })}>
               {much}
             </Button>
           ))}
@@ -49,12 +50,12 @@ export function HurtPage({ run, step }: { run: SessionRun; step: Extract<Step, {
           {words.hurt.least} · {words.hurt.most}
         </p>
       </fieldset>
-      <div class={style["foot"]}>
+      <Foot>
         <Button tap={() => showAside(run, undefined)}>{words.hurt.back}</Button>
-        <Button kind="strong" disabled={where === undefined || howMuch === undefined} tap={tell}>
+        <Button kind="warning" disabled={where === undefined || howMuch === undefined} tap={tell}>
           {words.hurt.tell}
         </Button>
-      </div>
+      </Foot>
     </>
   );
 }
@@ -81,7 +82,7 @@ export function ToldPage({ run }: { run: SessionRun }) {
           <li key={slot}>{words.hurt.waits(name(slot))}</li>
         ))}
       </ul>
-      <div class={style["foot"]}>
+      <Foot>
         <Button kind={everything ? "strong" : "plain"} tap={() => showAside(run, "stop")}>
           {words.end.early}
         </Button>
@@ -90,7 +91,7 @@ export function ToldPage({ run }: { run: SessionRun }) {
             {words.course.understood}
           </Button>
         )}
-      </div>
+      </Foot>
     </>
   );
 }

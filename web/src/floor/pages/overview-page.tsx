@@ -1,6 +1,7 @@
 import { Button, Note } from "../parts/index.ts";
 import { entryOf, placeKey, type SetSaid, type Step, slotsOf } from "../session/index.ts";
 import { words } from "../words.ts";
+import { Foot } from "./foot.tsx";
 import { nameOf, reasonOf } from "./names.ts";
 import style from "./page.module.css";
 import { goTo, type SessionRun, showAside } from "./running.ts";
@@ -74,12 +75,12 @@ export function OverviewPage({ run }: { run: SessionRun }) {
         ))}
       </ul>
       <Stops bundle={bundle} />
-      <div class={style["foot"]}>
+      <Foot>
         <Button tap={() => showAside(run, "stop")}>{words.end.early}</Button>
         <Button kind="strong" tap={() => showAside(run, undefined)}>
           {words.course.back}
         </Button>
-      </div>
+      </Foot>
     </>
   );
 }

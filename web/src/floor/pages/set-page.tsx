@@ -21,6 +21,7 @@ import {
   type Timer,
 } from "../session/index.ts";
 import { words } from "../words.ts";
+import { Foot } from "./foot.tsx";
 import { HowTo } from "./how-to.tsx";
 import { formOf, nameOf } from "./names.ts";
 import style from "./page.module.css";
@@ -97,14 +98,6 @@ export function SetPage({ run, step }: { run: SessionRun; step: SetStep }) {
         </Note>
       )}
       {form === undefined ? null : <HowTo form={form} />}
-      {timer?.kind === "rest" ? (
-        <Running
-          timer={timer}
-          aloud={phone.shown.kept.aloud}
-          setAloud={(aloud) => phone.setAloud(aloud)}
-          stop={() => setTimer(undefined)}
-        />
-      ) : null}
       {counted === undefined ? null : (
         <>
           <Bars amount={amount} sides={sides} entry={entry} set={(side, value) => void set(side, value)} />
@@ -113,7 +106,7 @@ export function SetPage({ run, step }: { run: SessionRun; step: SetStep }) {
               <div key={side}>
                 <NumberField
                   name={words.control.of(what, side)}
-                  title={side === "both" ? what : words.control.of(what, side)}
+                  title={side === "both" ? what : words.side(side)}
                   value={entry[side]}
                   most={mostOf(amount)}
                   asked={words.span(askedSpan(amount))}
@@ -139,23 +132,29 @@ export function SetPage({ run, step }: { run: SessionRun; step: SetStep }) {
         />
       )}
       {counted === "reps" ? <Reserve value={entry.reserve} set={(reserve) => void set("reserve", reserve)} /> : null}
-      {step.restS === undefined || timer !== undefined ? null : (
-        <Button kind="quiet" tap={() => setTimer({ kind: "rest", from: Date.now(), seconds: step.restS! })}>
-          {words.timer.rest(step.restS)}
-        </Button>
-      )}
-      <div class={style["row"]}>
-        {said === undefined ? (
-          <Button kind="quiet" tap={() => write("set-left-out")}>
-            {words.course.leaveOut}
-          </Button>
-        ) : (
-          <Button kind="quiet" tap={() => write("struck")}>
-            {words.course.takeBack}
-          </Button>
-        )}
-      </div>
-      <div class={style["foot"]}>
+      <Foot
+        beside={
+          timer?.kind === "rest" ? (
+            <Running
+              timer={timer}
+              aloud={phone.shown.kept.aloud}
+              setAloud={(aloud) => phone.setAloud(aloud)}
+              stop={() => setTimer(undefined)}
+            />
+          ) : (
+            <>
+              {step.restS === undefined ? null : (
+                <Button kind="quiet" tap={() => setTimer({ kind: "rest", from: Date.now(), seconds: step.restS! })}>
+                  {words.timer.rest(step.restS)}
+                </Button>
+              )}
+              <Button kind="quiet" tap={() => write(said === undefined ? "set-left-out" : "struck")}>
+                {said === undefined ? words.course.leaveOut : words.course.takeBack}
+              </Button>
+            </>
+          )
+        }
+      >
         <Button kind="warning" tap={() => showAside(run, "hurt")}>
           {words.hurt.button}
         </Button>
@@ -163,7 +162,7 @@ export function SetPage({ run, step }: { run: SessionRun; step: SetStep }) {
         <Button kind="strong" tap={() => write("set-done")}>
           {said === undefined ? words.course.done : words.course.change}
         </Button>
-      </div>
+      </Foot>
     </>
   );
 }

@@ -2,6 +2,7 @@ import type { Reason } from "@stave/core/model";
 import { Button, Note } from "../parts/index.ts";
 import { passed, type Step } from "../session/index.ts";
 import { words } from "../words.ts";
+import { Foot } from "./foot.tsx";
 import { nameOf, reasonOf } from "./names.ts";
 import style from "./page.module.css";
 import type { SessionRun } from "./running.ts";
@@ -23,11 +24,11 @@ export function WaitPage({ run, step, because }: WaitPageProps) {
       <Note stop role="status">
         {reasonOf(bundle, because)}
       </Note>
-      <div class={style["foot"]}>
+      <Foot>
         <Button kind="strong" tap={() => phone.touch(view.of.id, (draft) => passed(draft, view, step, newest))}>
           {words.course.understood}
         </Button>
-      </div>
+      </Foot>
     </>
   );
 }

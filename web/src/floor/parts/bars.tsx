@@ -6,7 +6,7 @@ import style from "./bars.module.css";
 /** How far a thumb must move before it means something, in pixels. */
 const MEANT = 5;
 /** Room above what is asked, so that more can be said. */
-const ROOM = 1.3;
+const ROOM = 1.2;
 /** Part of the chart under which a bar cannot hold its own number. */
 const LOW = 0.42;
 
