@@ -1,8 +1,16 @@
 import { plural, printLoad, printNumber, printSpan } from "@stave/core/text";
 import type { Load } from "@stave/core/units";
 
-/** Dates and hours follow the reader's own habits within English. */
-const LOCALE = globalThis.navigator?.language.startsWith("en") ? globalThis.navigator.language : "en-GB";
+/** Dates and hours follow the reader's own habits within English; a language that is none gives British ones. */
+function localeOf(language: string | undefined): string {
+  try {
+    const [locale] = Intl.getCanonicalLocales(language);
+    return locale?.startsWith("en") ? locale : "en-GB";
+  } catch {
+    return "en-GB";
+  }
+}
+const LOCALE = localeOf(globalThis.navigator?.language);
 
 const SMALL = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
 

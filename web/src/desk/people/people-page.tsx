@@ -39,12 +39,14 @@ export function PeoplePage({ find, by }: { readonly find: string; readonly by: O
         </search>
       </div>
       {fault !== undefined && <FaultNote fault={fault} again={again} />}
-      <p className="soft" role="status">
+      <p className={`soft ${style["found"]}`} role="status">
         {all === 0
           ? words.people.nobody
           : found.length === 0
             ? words.people.none(find)
-            : words.people.found(found.length, all)}
+            : find === ""
+              ? ""
+              : words.people.found(found.length, all)}
       </p>
       {found.length > 0 && <PeopleTable people={found} by={by} find={find} />}
     </>

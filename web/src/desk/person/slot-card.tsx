@@ -1,11 +1,12 @@
 import type { PersonOutput } from "@stave/core/api";
+import type { PlanSlot, Reason } from "@stave/core/model";
 import type { Names } from "@stave/core/text";
 import type { CSSProperties } from "react";
 import { ROW } from "../keys/index.ts";
 import { sayReasons } from "../names.ts";
 import { Strip } from "../strip/index.ts";
 import { words } from "../words.ts";
-import { askedLoad, sayAsked } from "./asked.ts";
+import { sayAsked } from "./asked.ts";
 import style from "./person.module.css";
 import type { PlacedSlot } from "./place-week.ts";
 
@@ -27,7 +28,13 @@ const NOTHING: SlotRecord["past"] = [];
 
 /** Where a cell stands in the grid of lanes, for the style sheet. */
 export function cell(column: number, row: number, rows: number): CSSProperties {
-  return { "--column": column + 2, "--row": `${row + 3} / span ${rows}` } as CSSProperties;
+  return { "--column": column + 2, "--row": row + 3, "--rows": rows } as CSSProperties;
+}
+
+/** Why a slot is as it is. That it is the first choice goes without saying in a week; the dialog says it. */
+function whyShown({ find, why }: PlanSlot): readonly Reason[] {
+  const said = why.filter(({ code }) => code !== "fit/first-choice");
+  return find === undefined ? said : [...said, find.because];
 }
 
 /** One slot of the week: what is asked, why, and how it went the last time. */
@@ -61,10 +68,7 @@ export function SlotCard({ placed, column, name, units, names, record, pinned, o
           {sayAsked(slot, units)}
           {pinned && <span className={style["pinned"]}> {words.person.pinned}</span>}
         </p>
-        {slot.find !== undefined && askedLoad(slot, units) !== "" && (
-          <p className="soft small">{sayReasons([slot.find.because], names)}</p>
-        )}
-        {slot.why.length > 0 && <p className="soft small">{sayReasons(slot.why, names)}</p>}
+        <p className={`soft small ${style["why"]}`}>{sayReasons(whyShown(slot), names)}</p>
       </div>
     </li>
   );

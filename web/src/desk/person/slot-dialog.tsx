@@ -5,7 +5,7 @@ import { type FormEvent, useState } from "react";
 import { type Fault, sayFault } from "../ask/index.ts";
 import { sayPatch, TypedField, type Undoable } from "../decision/index.ts";
 import { Dialog } from "../dialog/index.ts";
-import { saySets } from "../strip/index.ts";
+import { Strip, saySets } from "../strip/index.ts";
 import { words } from "../words.ts";
 import { sayAsked } from "./asked.ts";
 import { FormField } from "./form-field.tsx";
@@ -50,6 +50,9 @@ export function SlotDialog({ slot, units, names, record, pins, pin, undo, close 
   };
   return (
     <Dialog title={title} close={close}>
+      {record !== undefined && record.past.length > 0 && (
+        <Strip past={record.past} next={[]} width={500} height={56} className={style["longStrip"]} />
+      )}
       <dl className={style["facts"]}>
         <dt>{words.slot.now}</dt>
         <dd>{sayAsked(slot, units)}</dd>
