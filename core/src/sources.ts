@@ -14,6 +14,10 @@ export const SOURCES = {
     cite: "Ratamess et al. 2009, Progression models in resistance training for healthy adults, Med Sci Sports Exerc 41:687–708",
     read: "primary",
   },
+  acsmContinuum: {
+    cite: "Older ACSM-based continuum of repetition maxima and per cent of 1RM, as restated on a teaching page",
+    read: "secondary",
+  },
   acsmGuidelines9: {
     cite: "American College of Sports Medicine 2013, Guidelines for Exercise Testing and Prescription, 9th ed., as quoted elsewhere",
     read: "secondary",
@@ -69,9 +73,17 @@ export const SOURCES = {
     cite: "Garber et al. 2011, Quantity and quality of exercise, Med Sci Sports Exerc 43:1334–1359",
     read: "secondary",
   },
+  gouvaliBoudolos2005: {
+    cite: "Gouvali & Boudolos 2005, Dynamic and electromyographical analysis in variants of push-up exercise, J Strength Cond Res 19:146–151",
+    read: "primary",
+  },
   grgic2020: {
     cite: "Grgic et al. 2020, Test–retest reliability of the one-repetition maximum strength assessment, Sports Med Open 6:31",
     read: "primary",
+  },
+  gulmez2017: {
+    cite: "Suspension push-up loads by strap angle, J Strength Cond Res (Gulmez 2017 from memory), as reported",
+    read: "secondary",
   },
   haffTriplett2016: {
     cite: "Haff & Triplett (eds) 2016, Essentials of Strength Training and Conditioning, 4th ed.",
@@ -85,9 +97,17 @@ export const SOURCES = {
     cite: "Halperin et al. 2022, Accuracy in predicting repetitions to task failure, Sports Med 52:377–390",
     read: "primary",
   },
+  hartmannTunnemann: {
+    cite: "Hartmann & Tünnemann, Fitness and Strength Training for All Sports: segment masses",
+    read: "secondary",
+  },
   helme2020: {
     cite: "Helme et al. 2020, lead-foot share in the rear-foot-elevated split squat, J Strength Cond Res, doi 10.1519/JSC.0000000000003727",
     read: "primary",
+  },
+  helms2016: {
+    cite: "Helms et al. 2016, Application of the repetitions in reserve-based rating of perceived exertion scale, Strength Cond J 38(4):42–49",
+    read: "secondary",
   },
   hutchinsGearhart2010: {
     cite: "Hutchins & Gearhart 2010, Accuracy of 1RM prediction equations for the bench press and biceps curl, 27 trained men",
@@ -172,6 +192,10 @@ export const SOURCES = {
     cite: "Schoenfeld et al. 2017, Strength and hypertrophy adaptations between low- vs. high-load training, J Strength Cond Res 31:3508–3523",
     read: "primary",
   },
+  schoenfeld2017volume: {
+    cite: "Schoenfeld, Ogborn & Krieger 2017, Dose-response relationship between weekly resistance training volume and increases in muscle mass, J Sports Sci 35:1073–1082",
+    read: "primary",
+  },
   schwellnus2022: {
     cite: "Schwellnus et al. 2022, IOC consensus on acute respiratory illness in athletes, Br J Sports Med 56:1066–1088",
     read: "secondary",
@@ -189,6 +213,10 @@ export const SOURCES = {
     read: "primary",
   },
   studentTable: { cite: "Table of Student's t, one-sided 90 % points", read: "memory" },
+  suprak2011: {
+    cite: "Suprak, Dawes & Stephenson 2011, The effect of position on the percentage of body mass supported during push-up variants, J Strength Cond Res 25:497–503",
+    read: "secondary",
+  },
   turner2019: {
     cite: "Turner et al. 2019, Resistance exercise in type 1 diabetes, Sports Med Open 5:20",
     read: "primary",
@@ -198,6 +226,7 @@ export const SOURCES = {
     cite: "Wathen 1994, Load assignment, in Baechle (ed.), Essentials of Strength Training and Conditioning",
     read: "secondary",
   },
+  winter2009: { cite: "Winter 2009, Biomechanics and Motor Control of Human Movement, table 4.1", read: "secondary" },
   zourdos2016: {
     cite: "Zourdos et al. 2016, RIR-based rating of perceived exertion, J Strength Cond Res 30:267–275",
     read: "primary",

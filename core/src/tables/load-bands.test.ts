@@ -1,5 +1,16 @@
 import { expect, test } from "vitest";
+import { published } from "../testing/index.ts";
 import { LOAD_BANDS, loadBandsFor } from "./load-bands.ts";
+
+const strength = () => loadBandsFor("strength", "advanced")[0]!;
+published("haffTriplett2016", "strength, as restated", [
+  ["printed", "per cent, from", () => strength().percent.from, 85, 0],
+  ["printed", "repetitions, to", () => strength().reps.to, 6, 0],
+  ["printed", "sets, from", () => strength().sets?.from ?? 0, 2, 0],
+  ["printed", "sets, to", () => strength().sets?.to ?? 0, 6, 0],
+  ["printed", "rest in s, from", () => strength().restS?.from ?? 0, 120, 0],
+  ["printed", "rest in s, to", () => strength().restS?.to ?? 0, 300, 0],
+]);
 
 test("the copy is complete: 7 rows, the lower ends of the shares sum to 447, the upper to 597", () => {
   const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
@@ -7,6 +18,8 @@ test("the copy is complete: 7 rows, the lower ends of the shares sum to 447, the
   expect(sum(LOAD_BANDS.map((band) => band.percent.from))).toBe(447);
   expect(sum(LOAD_BANDS.map((band) => band.percent.to))).toBe(597);
   expect(sum(LOAD_BANDS.map((band) => band.reps.from))).toBe(32);
+  expect(sum(LOAD_BANDS.map((band) => band.restS?.from ?? 0))).toBe(690);
+  expect(sum(LOAD_BANDS.map((band) => band.restS?.to ?? 0))).toBe(1500);
   for (const band of LOAD_BANDS) {
     expect(band.percent.from).toBeLessThan(band.percent.to);
     expect(band.reps.from).toBeLessThan(band.reps.to);

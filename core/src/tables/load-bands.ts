@@ -13,6 +13,8 @@ export interface LoadBand {
   readonly percent: Span;
   readonly reps: Span;
   readonly sets?: Span;
+  /** Seconds between sets. */
+  readonly restS?: Span;
 }
 
 /**
@@ -30,6 +32,7 @@ export const LOAD_BANDS: readonly LoadBand[] = [
     percent: { from: 85, to: 100 },
     reps: { from: 1, to: 6 },
     sets: { from: 2, to: 6 },
+    restS: { from: 120, to: 300 },
   },
   {
     source: "haffTriplett2016",
@@ -38,6 +41,7 @@ export const LOAD_BANDS: readonly LoadBand[] = [
     percent: { from: 80, to: 90 },
     reps: { from: 1, to: 2 },
     sets: { from: 3, to: 5 },
+    restS: { from: 120, to: 300 },
   },
   {
     source: "haffTriplett2016",
@@ -46,6 +50,7 @@ export const LOAD_BANDS: readonly LoadBand[] = [
     percent: { from: 75, to: 85 },
     reps: { from: 3, to: 5 },
     sets: { from: 3, to: 5 },
+    restS: { from: 120, to: 300 },
   },
   {
     source: "haffTriplett2016",
@@ -53,6 +58,7 @@ export const LOAD_BANDS: readonly LoadBand[] = [
     percent: { from: 67, to: 85 },
     reps: { from: 6, to: 12 },
     sets: { from: 3, to: 6 },
+    restS: { from: 30, to: 90 },
   },
   {
     source: "haffTriplett2016",
@@ -60,6 +66,7 @@ export const LOAD_BANDS: readonly LoadBand[] = [
     percent: { from: 0, to: 67 },
     reps: { from: 12, to: 25 },
     sets: { from: 2, to: 3 },
+    restS: { from: 0, to: 30 },
   },
   {
     source: "acsm2009",
@@ -68,6 +75,7 @@ export const LOAD_BANDS: readonly LoadBand[] = [
     percent: { from: 60, to: 70 },
     reps: { from: 8, to: 12 },
     sets: { from: 1, to: 3 },
+    restS: { from: 120, to: 180 },
   },
   {
     source: "acsm2009",
@@ -75,6 +83,7 @@ export const LOAD_BANDS: readonly LoadBand[] = [
     status: ["advanced"],
     percent: { from: 80, to: 100 },
     reps: { from: 1, to: 12 },
+    restS: { from: 180, to: 300 },
   },
 ];
 
