@@ -1,5 +1,6 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
 import { type Answer, type Exit, give, type Io } from "./commands/answer.ts";
+import { assess } from "./commands/assess.ts";
 import { calendar } from "./commands/calendar.ts";
 import { check } from "./commands/check.ts";
 import { demo } from "./commands/demo.ts";
@@ -102,6 +103,12 @@ function program(io: Io, done: (exit: Exit) => void): Command {
     )
     .option("--json", "one JSON document instead of words")
     .action((file: string, options) => run(screen(file, options), options.json));
+  stave
+    .command("assess")
+    .description("what a person's tests say: scores, norms of their age, sides, changes of like with like")
+    .argument("<results>", "file of results")
+    .option("--json", "one JSON document instead of words")
+    .action((file: string, options) => run(assess(file), options.json));
   stave
     .command("demo")
     .description("runs the whole job on the made-up Ropewalk Room: checks, fits, dates, prints")

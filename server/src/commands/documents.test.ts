@@ -133,6 +133,16 @@ describe("good input", () => {
     expect(result.files).toHaveLength(1);
   });
 
+  test("assess: sides, norms, changes of like with like", async () => {
+    const { tests } = (await documentOf("assess", `${ROOM}/tests-dagny.yaml`)).result;
+    const stand = tests.find(({ test }: { test: string }) => test === "one-leg-stand");
+    expect(stand.results[1]).toMatchObject({
+      on: "2027-03-08",
+      score: { left: 9, right: 12.5 },
+      gap: { weaker: "left", gapPercent: 28 },
+      change: { since: "2026-12-14", left: 2.5, right: 1.5 },
+    });
+  });
   test("screen: asked of a doctor, and agreed", async () => {
     const file = `${ROOM}/screening-tobiah.yaml`;
     expect((await documentOf("screen", file)).result.screening.outcome).toBe("ask a doctor first");
@@ -196,6 +206,7 @@ describe("bad input: the document says what is wrong, and its result is null unl
     ],
     ["schedule: no file", () => ["schedule", none, ...PEOPLE], "file/missing"],
     ["screen: a programme", () => ["screen", STEPS], "key/unknown"],
+    ["assess: a programme", () => ["assess", STEPS], "key/unknown"],
     ["sheet: no such paper", () => ["sheet", STEPS, ...PEOPLE, "--out", folder, "--paper", "a3"], "sheet/paper"],
     ["calendar: a file in the way", () => ["calendar", STEPS, ...DAGNY, "--out", inTheWay()], "out/not-a-folder"],
     ["exercises: no such name", () => ["exercises", "gobelt-squat"], "exercises/none"],

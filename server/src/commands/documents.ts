@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { assessDocument } from "./assess-document.ts";
 import { calendarDocument } from "./calendar-document.ts";
 import { checkDocument } from "./check-document.ts";
 import { demoDocument } from "./demo-document.ts";
@@ -16,6 +17,7 @@ export const DOCUMENTS: Readonly<Record<string, z.ZodType>> = {
   why: whyDocument,
   schedule: scheduleDocument,
   screen: screenDocument,
+  assess: assessDocument,
   sheet: sheetDocument,
   calendar: calendarDocument,
   exercises: exercisesDocument,

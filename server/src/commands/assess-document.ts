@@ -1,0 +1,39 @@
+import { ASSESSMENT_TESTS } from "@stave/core/assess";
+import { z } from "zod";
+import { dayText, documentOf, reason } from "./document.ts";
+
+const sides = { left: z.number(), right: z.number() };
+
+/** What `stave assess --json` prints. */
+export const assessDocument = documentOf(
+  "assess",
+  z.strictObject({
+    person: z.string().min(1),
+    tests: z.array(
+      z.strictObject({
+        test: z.enum(ASSESSMENT_TESTS.map(({ id }) => id)),
+        unit: z.enum([...new Set(ASSESSMENT_TESTS.map(({ unit }) => unit))]),
+        /** Oldest first. */
+        results: z.array(
+          z.strictObject({
+            on: dayText,
+            conditions: z.record(z.string(), z.string()),
+            /** By the rules of the protocol. */
+            score: z.union([z.strictObject({ value: z.number() }), z.strictObject(sides)]),
+            gap: z
+              .strictObject({ weaker: z.enum(["left", "right", "none"]), gapPercent: z.number().min(0).max(100) })
+              .exactOptional(),
+            notes: z.array(reason),
+            /** Against the last result under the same conditions. */
+            change: z
+              .union([
+                z.strictObject({ since: dayText, value: z.number() }),
+                z.strictObject({ since: dayText, ...sides }),
+              ])
+              .exactOptional(),
+          }),
+        ),
+      }),
+    ),
+  }),
+);
