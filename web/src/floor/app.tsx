@@ -7,11 +7,11 @@ export function App({ phone }: { phone: Phone }) {
   const { shown } = phone;
   const { device, bundle } = shown.kept;
   if (shown.link !== undefined) return <LinkPage phone={phone} link={shown.link} />;
-  if (device?.person === undefined || bundle === undefined) {
+  if (device === undefined || bundle === undefined) {
     return (
       <Frame shown={shown} page="empty">
         <h1>{words.link.title}</h1>
-        <p>{device?.person === undefined ? words.link.none : words.plan.coming}</p>
+        <p>{device === undefined ? words.link.none : words.plan.coming}</p>
       </Frame>
     );
   }

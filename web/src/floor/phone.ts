@@ -1,8 +1,7 @@
 import {
   type AllKept,
-  anotherDevice,
   type Change,
-  deviceOf,
+  comingDevice,
   type Kept,
   keepAloud,
   keepLinked,
@@ -49,7 +48,6 @@ export class Phone {
   /** @param link token of a link that the page was opened by */
   static async open(link: string | undefined): Promise<Phone> {
     const kept = await openKept();
-    await deviceOf(kept, Date.now());
     return new Phone(kept, await readAll(kept), link);
   }
 
@@ -63,20 +61,20 @@ export class Phone {
   /** Exchanges the link, after the tap. A phone that holds what was not sent yet sends that first. */
   async takeLink(): Promise<void> {
     const { device, events } = this.shown.kept;
-    if (this.#link === undefined || device === undefined) return;
-    if (device.person !== undefined && events.some(({ fate }) => fate === "unsent")) {
+    if (this.#link === undefined) return;
+    if (device !== undefined && events.some(({ fate }) => fate === "unsent")) {
       this.#show({ link: "unsent first" });
       this.#sender.now();
       return;
     }
     this.#show({ link: "busy" });
-    const mine = device.person === undefined ? device : anotherDevice(Date.now());
+    const mine = await comingDevice(this.#kept, this.#link, Date.now());
     const answer = await exchangeLink({ link: this.#link, token: mine.token });
     if (!answer.ok) {
       this.#show({ link: answer.status === "nothing" || answer.status >= 500 ? "no network" : "not valid" });
       return;
     }
-    await keepLinked(this.#kept, mine, answer.body.person);
+    await keepLinked(this.#kept, { ...mine, person: answer.body.person });
     this.leaveLink();
     await this.#changed();
     this.#sender.now();

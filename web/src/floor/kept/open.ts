@@ -6,8 +6,7 @@ import type { Draft } from "../session/index.ts";
 export interface Device {
   readonly id: string;
   readonly token: string;
-  /** Set once a link was exchanged. */
-  readonly person?: string;
+  readonly person: string;
 }
 
 /** A bundle as it came, and the mark by which the server knows it. */
@@ -32,7 +31,10 @@ export interface KeptEvent {
 
 /** Single values by name. */
 export interface Values {
+  /** Set once a link was exchanged. */
   readonly device: Device;
+  /** What this phone will be, once that link is exchanged. */
+  readonly coming: Omit<Device, "person"> & { readonly link: string };
   /** The highest counter seen or given. */
   readonly counter: number;
   /** Up to where other devices' events were read. */
@@ -78,11 +80,34 @@ export interface ValueStore {
   delete(name: keyof Values): Promise<void>;
 }
 
+export type Stores = ReturnType<typeof storesOf>;
+
 /** @returns the stores of a transaction over all of them */
-export function storesOf(all: IDBPTransaction<Schema, typeof STORES, "readwrite">) {
+function storesOf(all: IDBPTransaction<Schema, typeof STORES, "readwrite">) {
   return {
     values: all.objectStore("values") as unknown as ValueStore,
     events: all.objectStore("events"),
     drafts: all.objectStore("drafts"),
   };
+}
+
+/**
+ * Writes all or nothing.
+ *
+ * @param durability `strict`: done when it is on the disk, so that a power cut cannot take it back; `relaxed`: done when
+ * the browser has it, so that the page may go
+ */
+export async function atomically(
+  kept: Kept,
+  durability: "strict" | "relaxed",
+  write: (stores: Stores) => Promise<unknown>,
+): Promise<void> {
+  const all = kept.transaction(STORES, "readwrite", { durability });
+  try {
+    await Promise.all([write(storesOf(all)), all.done]);
+  } catch (error) {
+    if (all.error === null) all.abort();
+    await all.done.catch(() => undefined);
+    throw error;
+  }
 }

@@ -1,7 +1,7 @@
 import type { EventData, EventKind, EventOf, StaveEvent } from "@stave/core/model";
 import { type Draft, freshDraft } from "../session/index.ts";
 import { makeId } from "./made.ts";
-import { type Kept, STORES, storesOf } from "./open.ts";
+import { atomically, type Kept } from "./open.ts";
 
 /** What happened, before this phone gives it an id and a counter. */
 export type Said = {
@@ -30,32 +30,31 @@ export interface Change {
  * @param now epoch milliseconds by this phone's clock
  */
 export async function record(kept: Kept, session: string, change: Change, now: number): Promise<void> {
-  const all = kept.transaction(STORES, "readwrite", { durability: "strict" });
-  const { values, events, drafts } = storesOf(all);
-  const before = (await events.index("session").getAll(session)).map(({ event }) => event);
-  if (change.said.length > 0 && change.already?.(before) !== true) {
-    const device = await values.get("device");
-    let n = (await values.get("counter")) ?? 0;
-    for (const said of change.said) {
-      const id = makeId(now);
-      n++;
-      // An event as data of any kind: a type with named fields is no index of fields to the compiler.
-      const data = said.data as unknown as StaveEvent["data"];
-      const event: StaveEvent = { v: 1, id, person: device!.person!, device: device!.id, n, at: now, ...said, data };
-      await events.add({ id, event, fate: "unsent", session });
+  await atomically(kept, "strict", async ({ values, events, drafts }) => {
+    const before = (await events.index("session").getAll(session)).map(({ event }) => event);
+    if (change.said.length > 0 && change.already?.(before) !== true) {
+      const device = await values.get("device");
+      let n = (await values.get("counter")) ?? 0;
+      for (const said of change.said) {
+        const id = makeId(now);
+        n++;
+        // An event as data of any kind: a type with named fields is no index of fields to the compiler.
+        const data = said.data as unknown as StaveEvent["data"];
+        const event: StaveEvent = { v: 1, id, person: device!.person, device: device!.id, n, at: now, ...said, data };
+        await events.add({ id, event, fate: "unsent", session });
+      }
+      await values.put(n, "counter");
     }
-    await values.put(n, "counter");
-  }
-  if (change.draft !== undefined) {
-    await drafts.put(change.draft((await drafts.get(session)) ?? freshDraft(session)));
-  }
-  if (change.open === "none") {
-    await values.delete("open");
-    const next = await values.get("next");
-    if (next !== undefined) {
-      await values.put(next, "bundle");
-      await values.delete("next");
+    if (change.draft !== undefined) {
+      await drafts.put(change.draft((await drafts.get(session)) ?? freshDraft(session)));
     }
-  } else if (change.open !== undefined) await values.put(change.open, "open");
-  await all.done;
+    if (change.open === "none") {
+      await values.delete("open");
+      const next = await values.get("next");
+      if (next !== undefined) {
+        await values.put(next, "bundle");
+        await values.delete("next");
+      }
+    } else if (change.open !== undefined) await values.put(change.open, "open");
+  });
 }

@@ -15,7 +15,7 @@ const SAYS: Readonly<Record<LinkState, string | undefined>> = {
 /** The page of a link: nothing is asked of the server before the tap, since previews of mail open links too. */
 export function LinkPage({ phone, link }: { phone: Phone; link: LinkState }) {
   const says = SAYS[link];
-  const has = phone.shown.kept.device?.person !== undefined;
+  const has = phone.shown.kept.device !== undefined;
   return (
     <Frame shown={phone.shown} page="link">
       <div class={style["title"]}>

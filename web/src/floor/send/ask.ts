@@ -21,7 +21,7 @@ export type Answer<Body> =
 export type Outcome = "done" | "try again" | "unknown phone";
 
 export function outcomeOf({ status }: { readonly status: number | "nothing" }): Outcome {
-  return status === 401 || status === 403 ? "unknown phone" : "try again";
+  return status === 401 ? "unknown phone" : "try again";
 }
 
 interface Asking {

@@ -60,7 +60,7 @@ export class Sender {
 
   async #round(): Promise<boolean> {
     const { device } = await readAll(this.#kept);
-    if (device?.person === undefined) return true;
+    if (device === undefined) return true;
     this.state = "sending";
     await this.#changed();
     const sent = await emptyOutbox(this.#kept, device.token, this.#changed);
