@@ -234,6 +234,13 @@ describe("what commands answer", () => {
     expect(readdirSync(out)).toEqual(["dagny"]);
   });
 
+  test("fit says loads as a sheet does: two weights as two, a pin as a setting, a load to be found with where to begin", async () => {
+    const { out } = await stave("fit", PROGRAMME, ...PEOPLE, "--person", "tobiah");
+    expect(out).toMatch(/Seated cable row: .*; 35 kg \(setting\)/);
+    expect(out).toMatch(/Seated dumbbell press to eye height: .*; find: begin with 2 × 1 kg/);
+    expect(out).toMatch(/Plank, hands on bench: 2 × 15–20 s, rest 45 s\n/);
+  });
+
   test("why says why, and why not, with the loss in points", async () => {
     const told = await stave(
       "why",

@@ -30,7 +30,10 @@ export interface FitContext {
   readonly person: Person;
   readonly place: Place;
   readonly catalogue: Catalogue;
+  /** First day of the phase. */
   readonly on: Day;
+  /** Its last day; `on` when left out. */
+  readonly to?: Day;
 }
 
 /** A form that may stand in a slot, with its dose in every week of the phase. */
@@ -63,9 +66,9 @@ export interface SlotChoices {
   readonly pinned?: { readonly exercise: ExerciseId; readonly kept: boolean; readonly why: readonly Reason[] };
 }
 
-/** @returns the door of offer for this person, place and day; a form that the coach chose by hand meets only limits */
-export function admitFor({ person, place, catalogue, on }: FitContext, byHand = false): Admit {
-  return admitter({ person, place, catalogue, on, byHand });
+/** @returns the door of offer for this person and place on the days of the phase; a form that the coach chose by hand meets only limits */
+export function admitFor({ person, place, catalogue, on, to = on }: FitContext, byHand = false): Admit {
+  return admitter({ person, place, catalogue, on, to, byHand });
 }
 
 /** A slot for one joint is about its muscle: another form of the same pattern must train one of those it is for. */

@@ -18,7 +18,9 @@ export interface AdmitContext {
   readonly place: Place;
   readonly catalogue: Catalogue;
   readonly on: Day;
-  /** Of this person on this day, where it is already known. */
+  /** The last of the days that the form is to be done on; `on` when left out. Health binds on all of them. */
+  readonly to?: Day;
+  /** Of this person on these days, where it is already known. */
   readonly clearance?: Clearance;
   /** The coach chose the form by hand: what only keeps it from being offered becomes a note. No limit does. */
   readonly byHand?: boolean;
@@ -55,7 +57,7 @@ export type Admit = (exercise: Exercise, dose: Dose, effort?: Effort) => Admissi
  */
 export function admitter(context: AdmitContext): Admit {
   const { person, place, catalogue, on, byHand = false } = context;
-  const clearance = context.clearance ?? clearanceOf(person, on);
+  const clearance = context.clearance ?? clearanceOf(person, on, context.to);
   const served = (exercise: Exercise) => missingKit(exercise, place, on, clearance.wheelchair).length === 0;
   const earned = earnedBy(person, catalogue, served);
   return (exercise, asked, effort) => {

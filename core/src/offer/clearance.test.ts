@@ -1,10 +1,10 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { addDays, day } from "../day.ts";
-import { type Caution, STATEMENTS, STRESS_TAGS, type Statement, type StressTag } from "../model/index.ts";
+import { addDays, type Day, day } from "../day.ts";
+import { type Caution, type Limit, STATEMENTS, STRESS_TAGS, type Statement, type StressTag } from "../model/index.ts";
 import { statementRow } from "../tables/index.ts";
 import { madeUpPerson } from "../testing/index.ts";
-import { clearanceOf } from "./clearance.ts";
+import { type Clearance, clearanceOf } from "./clearance.ts";
 
 const ON = day("2027-03-01");
 
@@ -25,8 +25,9 @@ test("nothing stated, nothing limited", () => {
     seatedOnly: [],
     noArms: [],
     wheelchair: false,
-    limits: { loads: [], rests: [], movements: [], asks: [] },
+    limits: { loads: [], rests: [], movements: [], asks: [], throughout: [] },
     asks: [],
+    throughout: [],
     until: day("2027-12-31"),
     ruleSet: "unsigned",
   });
@@ -223,5 +224,84 @@ test("until its last day a clearance stays as it is, whatever is dated", () => {
       for (let on = ON; on <= last; on = addDays(on, 1)) expect(clearanceOf(person, on)).toEqual(now);
     }),
     { numRuns: 300 },
+  );
+});
+
+describe("over several days", () => {
+  const knee = stated("knee", { from: day("2027-03-15"), recheck: day("2027-06-15") });
+  const person = madeUpPerson({ cautions: [knee] });
+
+  test("a caution that begins within them binds from the first, and it is said", () => {
+    const span = clearanceOf(person, ON, day("2027-03-28"));
+    expect(span.ceilings).toEqual(clearanceOf(person, day("2027-03-15")).ceilings);
+    expect(span.throughout).toEqual([
+      {
+        code: "offer/caution-throughout",
+        data: {
+          statement: "knee",
+          from: "2027-03-15",
+          who: "the person",
+          first: "2027-03-01",
+          last: "2027-03-28",
+        },
+      },
+    ]);
+  });
+
+  test("neighbour: one that begins after them does not", () => {
+    expect(clearanceOf(person, ON, day("2027-03-14"))).toEqual(clearanceOf(person, ON));
+    expect(clearanceOf(person, day("2027-03-15"), day("2027-03-28")).throughout).toEqual([]);
+  });
+
+  test("an outcome of light effort that is dated within them keeps 4 in reserve", () => {
+    const screening = { outcome: "no reason found", on: day("2027-03-10"), by: "coach", effort: "light" } as const;
+    const later = madeUpPerson({ screening: { ...screening, until: day("2027-12-31") } });
+    expect(clearanceOf(later, ON, day("2027-03-28")).reserve?.value).toBe(4);
+    expect(clearanceOf(later, ON, day("2027-03-09")).reserve).toBeUndefined();
+  });
+});
+
+test("over a span nothing is looser than on any day of it, whatever is dated", () => {
+  const near = fc.integer({ min: -20, max: 20 }).map((days) => addDays(ON, days));
+  const dated = fc.record({ a: near, b: near, c: near, d: near, e: near, lifted: fc.option(near), born: near });
+  fc.assert(
+    fc.property(dated, ({ a, b, c, d, e, lifted, born }) => {
+      const step = (value: number, from: Day, to: Day): Limit => ({
+        kind: "load",
+        atMost: { value, unit: "kg" },
+        applies: "total",
+        side: "both",
+        from,
+        to,
+        who: "Dr A",
+      });
+      const review = lifted === null ? {} : { lifted: { on: lifted, who: "Dr A" } };
+      const somebody = madeUpPerson({
+        born: addDays(born, -6575),
+        cautions: [stated("knee", { from: a }), stated("eye", { from: b })],
+        limits: [{ ...step(5, c, d), ...review }, step(10, d, e)],
+        screening: {
+          outcome: "ask a doctor first",
+          on: b,
+          until: e,
+          by: "coach",
+          effort: "vigorous",
+          agreed: { on: c, who: "Dr A" },
+        },
+      });
+      const last = addDays(ON, 10);
+      const span = clearanceOf(somebody, ON, last);
+      const most = ({ limits }: Clearance) => Math.min(999, ...limits.loads.map((limit) => limit.atMost!.value));
+      for (let on = ON; on <= last; on = addDays(on, 1)) {
+        const one = clearanceOf(somebody, on);
+        for (const tag of STRESS_TAGS) {
+          expect(span.ceilings[tag]?.grade ?? 3).toBeLessThanOrEqual(one.ceilings[tag]?.grade ?? 3);
+        }
+        expect(span.percent?.value ?? 100).toBeLessThanOrEqual(one.percent?.value ?? 100);
+        expect(span.reserve?.value ?? 0).toBeGreaterThanOrEqual(one.reserve?.value ?? 0);
+        expect(most(span)).toBeLessThanOrEqual(most(one));
+      }
+    }),
+    { numRuns: 500, seed: 11 },
   );
 });

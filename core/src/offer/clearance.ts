@@ -9,10 +9,11 @@ import { effortCeiling, RESERVE_FOR_EFFORT, screeningAsks } from "./screening.ts
 import { ADULT_AT, holdsUntil } from "./until.ts";
 
 /**
- * Everything that a person's health, age and screening ask of their training on one day.
+ * Everything that a person's health, age and screening ask of their training on one day, or on all days of a span.
  *
  * `percent` and `holdS` are the most, `reserve` the least. Lists name who asks; an empty list means free. `asks` are
- * the questions that are due: what they are about stays in force until somebody answers.
+ * the questions that are due on the first day: what they are about stays in force until somebody answers. `throughout`
+ * names what stands on some of the days only and binds on all of them.
  */
 export interface Clearance {
   /** As it was last entered; whether it still stands is what mayPrint answers. */
@@ -30,6 +31,7 @@ export interface Clearance {
   readonly wheelchair: boolean;
   readonly limits: LimitsOnDay;
   readonly asks: readonly Reason[];
+  readonly throughout: readonly Reason[];
   /** The last day on which all of this stays as it is; without it nothing dated lies ahead. */
   readonly until?: Day;
   /** Whether the table of cautions was signed by a coach and a clinician. */
@@ -37,23 +39,28 @@ export interface Clearance {
 }
 
 /**
- * What binds a person on a day, from cautions, birth date, screening, things they cannot do and written limits.
+ * What binds a person on a day, or on every day of a span, from cautions, birth date, screening, things they cannot do
+ * and written limits.
  *
  * Statements combine field by field: lowest ceiling of a tag, lowest share and seconds, most repetitions left, any
  * "no" wins, lanes and filters add up. The order of the cautions never matters. A caution starts on its day, asks
- * from its re-check day on and never lifts by itself. Under 18 the row for minors binds without being entered.
+ * from its re-check day on and never lifts by itself. Under 18 the row for minors binds without being entered. What is
+ * decided once for several days must be safe on each of them, so over a span all that stands on any day of it binds.
  *
+ * @param to the last day of the span, not before `on`
  * @source ours
  */
-export function clearanceOf(person: Person, on: Day): Clearance {
-  const cautions = person.cautions.filter((caution) => caution.from <= on);
+export function clearanceOf(person: Person, on: Day, to: Day = on): Clearance {
+  const { screening } = person;
+  const cautions = person.cautions.filter((caution) => caution.from <= to);
   const rows = rowsOf(cautions, !(ageOn(person.born, on) >= ADULT_AT));
-  const limits = limitsOn(person.limits, on);
-  const effort = effortCeiling(person.screening, on);
+  const limits = limitsOn(person.limits, on, to);
+  // Agreements only ease an outcome, so it is strictest on its own day, or on the first one.
+  const effort = effortCeiling(screening, screening && on < screening.on && screening.on <= to ? screening.on : on);
   const least = effort === undefined ? undefined : RESERVE_FOR_EFFORT[effort];
   const until = holdsUntil(person, on);
   return {
-    ...(person.screening !== undefined && person.screening.on <= on ? { outcome: person.screening.outcome } : {}),
+    ...(screening !== undefined && screening.on <= on ? { outcome: screening.outcome } : {}),
     ...(effort === undefined ? {} : { effort }),
     ceilings: ceilingsOf(rows, cautions, person.cannot),
     ...bounds(rows, least),
@@ -64,7 +71,8 @@ export function clearanceOf(person: Person, on: Day): Clearance {
     noArms: naming(rows, (row) => row.noArms),
     wheelchair: rows.some((row) => row.wheelchair),
     limits,
-    asks: [...cautionAsks(cautions, on), ...limits.asks, ...screeningAsks(person.screening, on)],
+    asks: [...cautionAsks(cautions, on), ...limits.asks, ...screeningAsks(screening, on)],
+    throughout: [...cautionsThroughout(cautions, on, to), ...limits.throughout],
     ...(until === undefined ? {} : { until }),
     ruleSet: STATEMENT_TABLE.status,
   };
@@ -107,13 +115,32 @@ function withheldBy(rows: readonly StatementRow[]): Clearance["withheld"] {
 
 function cautionAsks(cautions: readonly Caution[], on: Day): readonly Reason[] {
   const due = cautions.filter((caution) => !(on < caution.recheck));
-  const asks = due.map(({ statement, tag, recheck, who }) =>
-    reason("offer/ask-caution", {
-      ...(statement === undefined ? {} : { statement }),
-      ...(tag === undefined ? {} : { tag }),
-      recheck: printDay(recheck),
-      who,
-    }),
+  const asks = due.map((caution) =>
+    reason("offer/ask-caution", { ...whatOf(caution), recheck: printDay(caution.recheck), who: caution.who }),
   );
-  return asks.toSorted((a, b) => byText(JSON.stringify(a.data), JSON.stringify(b.data)));
+  return inOrder(asks);
+}
+
+/** Cautions that begin after the first day of a span. */
+function cautionsThroughout(cautions: readonly Caution[], on: Day, to: Day): readonly Reason[] {
+  const span = { first: printDay(on), last: printDay(to) };
+  const later = cautions.filter((caution) => caution.from > on);
+  return inOrder(
+    later.map((caution) =>
+      reason("offer/caution-throughout", {
+        ...whatOf(caution),
+        from: printDay(caution.from),
+        who: caution.who,
+        ...span,
+      }),
+    ),
+  );
+}
+
+function whatOf({ statement, tag }: Caution): Reason["data"] {
+  return { ...(statement === undefined ? {} : { statement }), ...(tag === undefined ? {} : { tag }) };
+}
+
+function inOrder(reasons: readonly Reason[]): readonly Reason[] {
+  return reasons.toSorted((a, b) => byText(JSON.stringify(a.data), JSON.stringify(b.data)));
 }

@@ -83,6 +83,60 @@ describe("only a recorded review ends a limit", () => {
   });
 });
 
+describe("over several days, what stands on any of them binds on all", () => {
+  const over = (limits: readonly Limit[], on: string, to: string) => limitsOn(limits, day(on), day(to));
+  const values = (limits: readonly Limit[], on: string, to: string) =>
+    over(limits, on, to).loads.map((limit) => limit.atMost?.value);
+
+  test("of a letter its strictest step, and it is said from when to when that one stands", () => {
+    expect(values([FIRST, SECOND], "2027-03-01", "2027-03-28")).toEqual([10]);
+    expect(over([SECOND, FIRST], "2027-03-01", "2027-03-28").throughout).toEqual([
+      {
+        code: "offer/limit-throughout",
+        data: {
+          kind: "load",
+          from: "2027-02-08",
+          to: "2027-03-08",
+          who: "the surgeon",
+          side: "both",
+          applies: "total",
+          atMost: { value: 10, unit: "lb" },
+          first: "2027-03-01",
+          last: "2027-03-28",
+        },
+      },
+    ]);
+  });
+  test("a limit that begins on the last of them", () => {
+    expect(values([FIRST], "2027-01-11", "2027-02-08")).toEqual([10]);
+    expect(over([FIRST], "2027-01-11", "2027-02-08").throughout).toHaveLength(1);
+    expect(values([FIRST], "2027-01-11", "2027-02-07")).toEqual([]);
+  });
+  test("a limit that is lifted within them", () => {
+    const letter = [{ ...SECOND, lifted: { on: day("2027-03-24"), who: "the surgeon" } }];
+    expect(values(letter, "2027-03-15", "2027-03-28")).toEqual([25]);
+    expect(over(letter, "2027-03-15", "2027-03-28").throughout).toHaveLength(1);
+    expect(values(letter, "2027-03-24", "2027-03-28")).toEqual([]);
+  });
+  test("nothing is said of what stands on all of them: one step, one that ends and stays, orders in a row", () => {
+    for (const [limits, on, to] of [
+      [[FIRST, SECOND], "2027-03-10", "2027-03-20"],
+      [[SECOND], "2027-03-15", "2027-04-30"],
+      [
+        [FIRST, SECOND].map(({ atMost: _, ...limit }): Limit => ({ ...limit, kind: "rest", part: "leg" })),
+        "2027-03-01",
+        "2027-03-20",
+      ],
+    ] as const) {
+      expect(over(limits, on, to).throughout).toEqual([]);
+    }
+  });
+  test("what must be asked is asked on the first day", () => {
+    expect(over([FIRST], "2027-03-01", "2027-03-28").asks).toEqual([]);
+    expect(over([FIRST], "2027-03-09", "2027-03-28").asks).toHaveLength(1);
+  });
+});
+
 test("different writers, sides, movements and ways of counting bind together", () => {
   const others: Partial<Limit>[] = [{ who: "Lise" }, { side: "left" }, { applies: "hand" }, { movement: "hinge" }];
   for (const other of others) {

@@ -1,27 +1,31 @@
-import { type Day, printDay } from "../day.ts";
+import { addDays, type Day, printDay } from "../day.ts";
 import type { Limit, Reason } from "../model/index.ts";
 import { type Mass, massOf } from "../units.ts";
 import { reason } from "./reasons.ts";
 
-/** The written limits that bind on one day, and what must be asked about them. */
+/** The written limits that bind, and what must be asked about them on the first day. */
 export interface LimitsOnDay {
   readonly loads: readonly Limit[];
   readonly rests: readonly Limit[];
   readonly movements: readonly Limit[];
   readonly asks: readonly Reason[];
+  /** Those that do not stand on all of the days, and bind on all of them nevertheless. */
+  readonly throughout: readonly Reason[];
 }
 
 /**
- * Which of a person's written limits bind on a day.
+ * Which of a person's written limits bind on a day, or on some days of which every one must be safe.
  *
  * The steps of one letter (same kind, writer, part, side, movement and way of counting) follow one another by date.
  * Where two overlap, the strictest binds. Between two steps, and after the last, the one that ended last stays and
  * asks; only a recorded review ends it, and with it the earlier steps of the letter. Different letters bind together.
+ * Over several days the strictest step that stands on any of them binds on all, and it is said.
  *
+ * @param to the last of the days, not before `on`
  * @example
  * limitsOn([tenPoundsToMarch8, twentyFivePoundsToMarch22], day("2027-03-30")).loads // 25 lb, and it asks
  */
-export function limitsOn(limits: readonly Limit[], on: Day): LimitsOnDay {
+export function limitsOn(limits: readonly Limit[], on: Day, to: Day = on): LimitsOnDay {
   const letters = new Map<string, Limit[]>();
   for (const limit of limits) {
     const { kind, who, applies, part, side, movement } = limit;
@@ -30,18 +34,31 @@ export function limitsOn(limits: readonly Limit[], on: Day): LimitsOnDay {
   }
   const binding: Limit[] = [];
   const asks: Reason[] = [];
+  const throughout: Reason[] = [];
   for (const steps of letters.values()) {
-    const step = stepOn(steps, on);
+    const standing = daysOfChange(steps, on, to).map((each) => stepOn(steps, each));
+    const [first] = standing;
+    if (first !== undefined && !(on <= first.to)) asks.push(reason("offer/ask-limit", dataOf(first)));
+    const step = strictest(standing.filter((each) => each !== undefined));
     if (step === undefined) continue;
     binding.push(step);
-    if (!(on <= step.to)) asks.push(reason("offer/ask-limit", askData(step)));
+    if (standing.every((each) => each !== undefined && massAllowed(each) <= massAllowed(step))) continue;
+    const span = { from: printDay(step.from), first: printDay(on), last: printDay(to) };
+    throughout.push(reason("offer/limit-throughout", { ...dataOf(step), ...span }));
   }
   return {
     loads: binding.filter((limit) => limit.kind === "load"),
     rests: binding.filter((limit) => limit.kind === "rest"),
     movements: binding.filter((limit) => limit.kind === "movement"),
     asks,
+    throughout,
   };
+}
+
+/** The first of the days, and every later one on which another step may stand than the day before. */
+function daysOfChange(steps: readonly Limit[], on: Day, to: Day): readonly Day[] {
+  const changes = steps.flatMap((step) => [step.from, addDays(step.to, 1), ...(step.lifted ? [step.lifted.on] : [])]);
+  return [on, ...new Set(changes.filter((each) => on < each && each <= to))];
 }
 
 function stepOn(steps: readonly Limit[], on: Day): Limit | undefined {
@@ -62,7 +79,7 @@ export function massAllowed(limit: Limit): Mass {
   return limit.atMost === undefined ? (0 as Mass) : massOf(limit.atMost);
 }
 
-function askData(limit: Limit): Reason["data"] {
+function dataOf(limit: Limit): Reason["data"] {
   const { kind, who, part, side, movement, atMost, applies } = limit;
   return {
     kind,

@@ -69,6 +69,11 @@ export const OFFER_CODES = [
   "offer/ask-limit",
   /** until */
   "offer/ask-screening",
+  // Stands on some of the days only, and binds on all: first and last day of them.
+  /** kind, from, to, who, and what it limits; first, last */
+  "offer/limit-throughout",
+  /** statement or tag, from, who; first, last */
+  "offer/caution-throughout",
   // Nothing is printed.
   /** no data */
   "offer/no-screening",

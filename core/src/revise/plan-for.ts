@@ -40,14 +40,19 @@ export function sessionsPerWeek(
   return Math.min(days, person.perWeek ?? days, phase.sessions.length);
 }
 
-/** @returns the day each phase starts on, for a plan whose weeks have so many days */
-function phaseStarts(input: PlanInput): readonly Day[] {
+interface Days {
+  readonly on: Day;
+  readonly to: Day;
+}
+
+/** @returns the first and the last day of each phase, for a plan whose weeks have so many days */
+function daysOfPhases(input: PlanInput): readonly Days[] {
   const weekDays = weekDaysOf(input.person);
   let week = 0;
   return input.programme.phases.map((phase) => {
-    const start = addDays(input.on, week * weekDays);
+    const on = addDays(input.on, week * weekDays);
     week += phase.weeks;
-    return start;
+    return { on, to: addDays(input.on, week * weekDays - 1) };
   });
 }
 
@@ -56,13 +61,14 @@ export function fitTask(input: PlanInput, index: number): FitInput {
   const { programme, person, place, catalogue } = input;
   const phase = programme.phases[index]!;
   const perWeek = Math.max(1, sessionsPerWeek(input, phase));
-  return { programme, phase, person, place, catalogue, on: phaseStarts(input)[index]!, perWeek };
+  return { programme, phase, person, place, catalogue, ...daysOfPhases(input)[index]!, perWeek };
 }
 
 /**
  * A programme fitted to one person: every phase solved, dosed, loaded, with reasons.
  *
- * Limits and cautions are those that stand on the day a phase starts. Only the first phase is firm; later ones are a
+ * One choice serves a whole phase, so every limit and caution that stands on any of its days binds on all of them, and a
+ * note says so where it does not stand on all. Only the first phase is firm; later ones are a
  * forecast from what is known today. Whether it may be printed is said in the notes and decided by the documents.
  *
  * @example
@@ -101,6 +107,7 @@ function notesFor(input: PlanInput): readonly Reason[] {
   return [
     ...(print.ok ? [] : [print.reason]),
     ...clearanceOf(person, on).asks,
+    ...daysOfPhases(input).flatMap(({ on: first, to }) => clearanceOf(person, first, to).throughout),
     ...(perWeek === 0 ? [reason("plan/no-day", { minutes: person.minutes })] : []),
     ...(perWeek > 0 && perWeek < most ? [reason("plan/in-turn", { days: perWeek, sessions: most })] : []),
   ];

@@ -11,9 +11,10 @@ export interface SlotStart {
   readonly why: readonly Reason[];
 }
 
-/** The load of each set where shares of the maximum differ between them; undefined where one load serves all. */
+/** The load of each set where shares of the maximum, or written loads, differ; undefined where one load serves all. */
 function loadsOfSets({ startOf }: Candidate, dose: Dose): readonly Load[] | undefined {
-  if (new Set(dose.sets.map(({ percent }) => percent)).size < 2) return undefined;
+  const asked = dose.sets.map(({ percent, load }) => JSON.stringify([percent, load]));
+  if (new Set(asked).size < 2) return undefined;
   const starts = dose.sets.map((set) => startOf({ ...dose, sets: [set] }));
   const loads = starts.flatMap((start) => (start.kind === "load" ? [start.load] : []));
   return loads.length === dose.sets.length ? loads : undefined;

@@ -102,6 +102,16 @@ describe("reasons, the number first", () => {
       "Rest of left arm, ordered by Dr Okparavere until Tuesday 2 March 2027.",
     ],
     [
+      "offer/limit-throughout",
+      { ...limit, kind: "load", from: "2027-02-08", first: "2027-03-01", last: "2027-03-28" },
+      "At most 10 kg in a hand on the left, ordered by Dr Okparavere from Monday 8 February 2027 until Tuesday 2 March 2027: it binds on every day from Monday 1 March 2027 to Sunday 28 March 2027, since one choice serves the whole phase.",
+    ],
+    [
+      "offer/caution-throughout",
+      { statement: "knee", who: "Dr Okparavere", from: "2027-03-15", first: "2027-03-01", last: "2027-03-28" },
+      "Pain at the front of the knee, from Monday 15 March 2027 on (set by Dr Okparavere): it binds on every day from Monday 1 March 2027 to Sunday 28 March 2027, since one choice serves the whole phase.",
+    ],
+    [
       "offer/percent-cut",
       { asked: 85, limit: 70, from: ["pressure"] },
       "70 % of the 1RM instead of 85 %: high blood pressure.",

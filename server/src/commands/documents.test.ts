@@ -2,6 +2,7 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { en } from "@stave/core/text";
 import { Ajv2020, type ValidateFunction } from "ajv/dist/2020.js";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { main } from "../program.ts";
@@ -41,6 +42,15 @@ async function run(args: readonly string[]): Promise<{ readonly exit: number; re
   return { exit, out: out.join("") };
 }
 
+/** Every code of a reason, a problem or a finding in a document that has no sentence. */
+function unsaid(node: unknown): readonly string[] {
+  if (typeof node !== "object" || node === null) return [];
+  const { code, check } = node as { readonly code?: unknown; readonly check?: unknown };
+  const known = new Set([...Object.keys(en.reasons), ...Object.keys(en.problems), ...Object.keys(en.findings)]);
+  const mine = [code, check].flatMap((each) => (typeof each === "string" && !known.has(each) ? [each] : []));
+  return [...mine, ...Object.values(node).flatMap(unsaid)];
+}
+
 /** Runs a command with `--json`, holds its document against the published schema, and gives it back. */
 async function documentOf(...args: readonly string[]) {
   const { exit, out } = await run([...args, "--json"]);
@@ -48,6 +58,7 @@ async function documentOf(...args: readonly string[]) {
   const fits = published.get(args[0]!)!;
   expect(fits(document), JSON.stringify(fits.errors?.slice(0, 3))).toBe(true);
   expect(document.ok).toBe(exit === 0);
+  expect(unsaid(document)).toEqual([]);
   return document;
 }
 

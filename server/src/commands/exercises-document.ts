@@ -1,11 +1,9 @@
 import { EQUIPMENT, MUSCLES, PATTERNS, STRESS_TAGS } from "@stave/core/model";
-import { SOURCES } from "@stave/core/sources";
 import { z } from "zod";
 import { documentOf, whole } from "./document.ts";
 
 const text = z.string().min(1);
 const pattern = z.enum(PATTERNS);
-const source = z.enum(Object.keys(SOURCES) as [string, ...string[]]);
 
 const exercise = z
   .strictObject({
@@ -49,7 +47,7 @@ const exercise = z
       "height",
       "none",
     ]),
-    bodyShare: z.strictObject({ share: z.number().min(0).max(1), source }).exactOptional(),
+    bodyShare: z.strictObject({ share: z.number().min(0).max(1), source: text }).exactOptional(),
     need: z.strictObject({
       count: z
         .strictObject({
@@ -78,7 +76,7 @@ const exercise = z
     move: text,
     cues: z.array(text).length(3),
     faults: z.array(z.strictObject({ see: text, why: text, fix: text })).length(3),
-    sources: z.array(source).min(1),
+    sources: z.array(text).min(1),
   })
   .meta({ id: "Exercise" });
 

@@ -1,6 +1,8 @@
 import { CATALOGUE } from "@stave/core/exercises";
 import { canonicalJson, type Plan, type PlanSession, type PlanSlot, printDose } from "@stave/core/model";
-import { namesFrom, printLoad, sayReason } from "@stave/core/text";
+import { loadLine } from "@stave/core/report";
+import { en, namesFrom, sayReason } from "@stave/core/text";
+import type { MassUnit } from "@stave/core/units";
 import { planTable } from "../documents/table/index.ts";
 import { type Answer, failed, type Io } from "./answer.ts";
 import { type PeopleOptions, type Planned, readPlans, unserved } from "./plans.ts";
@@ -13,29 +15,20 @@ export interface FitOptions extends PeopleOptions {
 
 const NAMES = namesFrom(CATALOGUE);
 
-/** The load beside a movement, as its meaning says. */
-export function loadWords(slot: PlanSlot): string {
-  const meaning = CATALOGUE.exercises.get(slot.exercise)?.loadMeaning;
-  if (slot.load !== undefined) {
-    const load = printLoad(slot.load);
-    if (meaning === "per hand") return `2 × ${load}`;
-    if (meaning === "stack") return `setting ${load}`;
-    if (meaning === "assist") return `help ${load}`;
-    return meaning === "added to body" ? `body + ${load}` : load;
-  }
-  if (slot.find === undefined) return "own weight";
-  return slot.find.from === undefined
-    ? "load to be found"
-    : `begin with ${meaning === "per hand" ? "2 × " : ""}${printLoad(slot.find.from)}`;
+/** A slot in one line: its movement, dose and load. */
+export function slotWords(slot: PlanSlot, units: MassUnit): string {
+  const { label, text } = loadLine(CATALOGUE.exercises.get(slot.exercise)!, slot, units);
+  const load = label === null ? [] : [label === en.sheet.load ? text : `${text} (${label})`];
+  const side = slot.side === undefined ? [] : [en.sheet.oneSide(slot.side)];
+  return `${NAMES.exercise(slot.exercise)}: ${en.sheet.and([printDose(slot.dose), ...side, ...load])}`;
 }
 
-function sessionWords(session: PlanSession, reasons: boolean): string[] {
+function sessionWords(session: PlanSession, units: MassUnit, reasons: boolean): string[] {
   const minutes = `${session.minutes.low}–${session.minutes.high} min`;
   const slots = session.blocks.flatMap((block) =>
     block.slots.flatMap((slot, index) => {
       const turn = block.kind === "straight" ? " " : index === 0 ? "┌" : index === block.slots.length - 1 ? "└" : "│";
-      const side = slot.side === undefined ? "" : `, ${slot.side} side only`;
-      const line = `   ${turn} ${NAMES.exercise(slot.exercise)}: ${printDose(slot.dose)}${side}; ${loadWords(slot)}`;
+      const line = `   ${turn} ${slotWords(slot, units)}`;
       return reasons ? [line, ...slot.why.map((reason) => `         ${sayReason(reason, NAMES)}`)] : [line];
     }),
   );
@@ -58,7 +51,7 @@ export function planWords({ person, programme, plan }: Planned, reasons: boolean
     const open = must === 0 ? "" : `, ${must} must points missing`;
     return [
       `  ${phase.title}, ${phase.weeks.length} weeks (${value}${open})`,
-      ...phase.weeks[0]!.sessions.flatMap((session) => sessionWords(session, reasons)),
+      ...phase.weeks[0]!.sessions.flatMap((session) => sessionWords(session, person.units, reasons)),
     ];
   });
   return [head, ...notes, ...phases].join("\n");

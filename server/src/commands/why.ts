@@ -1,10 +1,10 @@
 import { CATALOGUE, nearExercises } from "@stave/core/exercises";
 import { type WhyNot, whyNot } from "@stave/core/fit";
-import { nearNames, type Phase, type Problem, printDose, type Reason, slotsOf } from "@stave/core/model";
+import { nearNames, type Phase, type Problem, type Reason, slotsOf } from "@stave/core/model";
 import { fitTask } from "@stave/core/revise";
 import { en, namesFrom, sayReason } from "@stave/core/text";
 import { type Answer, failed, type Io } from "./answer.ts";
-import { loadWords } from "./fit.ts";
+import { slotWords } from "./fit.ts";
 import { type PeopleOptions, readPlans } from "./plans.ts";
 import { placeOf } from "./world.ts";
 
@@ -82,7 +82,7 @@ export async function why(path: string, slotKey: string, options: WhyOptions, io
   const head =
     slot === undefined
       ? `${slotKey}, ${person.name}: left open`
-      : `${slotKey}, ${person.name}: ${NAMES.exercise(slot.exercise)}, ${printDose(slot.dose)}, ${loadWords(slot)}`;
+      : `${slotKey}, ${person.name}: ${slotWords(slot, person.units)}`;
   const found = slot?.find === undefined ? [] : [slot.find.because];
   let other: { readonly exercise: string; readonly answer: WhyNot } | undefined;
   if (options.not !== undefined) {

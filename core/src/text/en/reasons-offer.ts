@@ -68,6 +68,15 @@ function limitAsked(data: Data, names: Names): string {
   return said(data, "kind") === "load" ? `at most ${most(data)}` : `no ${taken(data, names)}`;
 }
 
+function cautionOf(data: Data): string {
+  return data["statement"] === undefined ? tagOf(data) : statementOf(said(data, "statement"));
+}
+
+/** What stands on some days of a phase binds on all of them. */
+function throughout(data: Data): string {
+  return `it binds on every day from ${printDate(said(data, "first"))} to ${printDate(said(data, "last"))}, since one choice serves the whole phase.`;
+}
+
 function spanIn(data: Data, name: string): string {
   const span = dataIn(data, name) ?? {};
   const [from, to] = [said(span, "from"), said(span, "to")];
@@ -132,14 +141,16 @@ export const offerReasons: Readonly<Record<OfferCode, Say>> = {
     `Hold on with the ${said(data, "hand")} hand: rest of ${taken(data, names)}, ${orderOf(data)}.`,
   "offer/not-assessed": (data, names) => `Not assessed on ${names.ladder(said(data, "ladder"))}: watch the first sets.`,
   "offer/body-mass-unknown": () => "Body mass is not recorded, so the load moved cannot be told.",
-  "offer/ask-caution": (data) => {
-    const what = data["statement"] === undefined ? tagOf(data) : statementOf(said(data, "statement"));
-    return `${what}: to be asked again since ${printDate(said(data, "recheck"))} (set by ${said(data, "who")}). It stays until then.`;
-  },
+  "offer/ask-caution": (data) =>
+    `${cautionOf(data)}: to be asked again since ${printDate(said(data, "recheck"))} (set by ${said(data, "who")}). It stays until then.`,
   "offer/ask-limit": (data, names) =>
     `${printDate(said(data, "to"))} has passed for a limit of ${said(data, "who")} (${limitAsked(data, names)}). It stays until a review is recorded: ask.`,
   "offer/ask-screening": (data) =>
     `The screening outcome stands until ${printDate(said(data, "until"))}: ask again before then.`,
+  "offer/limit-throughout": (data, names) =>
+    `${limitAsked(data, names)}, ordered by ${said(data, "who")} from ${printDate(said(data, "from"))} until ${printDate(said(data, "to"))}: ${throughout(data)}`,
+  "offer/caution-throughout": (data) =>
+    `${cautionOf(data)}, from ${printDate(said(data, "from"))} on (set by ${said(data, "who")}): ${throughout(data)}`,
   "offer/no-screening": () => "0 screening outcomes on record, so nothing is printed. Enter a dated one.",
   "offer/screening-not-yet": (data) =>
     `The screening outcome is dated ${printDate(said(data, "on"))}, which is still to come, so nothing is printed before that day.`,
