@@ -135,6 +135,7 @@ export const personOutput: z.ZodType<PersonOutput> = z.strictObject({
         capacity: z.exactOptional(
           z.strictObject({ value: loadPiece, low: loadPiece, high: loadPiece, sessions: z.int().min(1) }),
         ),
+        missing: z.exactOptional(reasonPiece),
       }),
     )
     .max(MANY),

@@ -116,6 +116,8 @@ export interface PersonOutput {
     readonly slot: SlotKey;
     readonly past: readonly { readonly day: string; readonly strokes: readonly Stroke[] }[];
     readonly capacity?: { readonly value: Load; readonly low: Load; readonly high: Load; readonly sessions: number };
+    /** Why there is no capacity. */
+    readonly missing?: Reason;
   }[];
   readonly waiting: readonly MorningItem[];
   readonly decided: readonly {

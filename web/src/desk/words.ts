@@ -235,7 +235,7 @@ export const words = {
     noRecord: "No set is on record yet.",
     capacity: (value: Load, low: Load, high: Load, sessions: number) =>
       `Can lift about ${printLoad(value)} once; 80 % between ${printNumber(low.value, 1)} and ${printLoad(high)}, from ${plural(sessions, "session", "sessions")}.`,
-    noCapacity: "What can be lifted cannot be judged yet: too few loaded sets with repetitions said.",
+    noCapacity: "What can be lifted cannot be judged.",
     history: "Decided",
     noHistory: "Nothing has been decided yet.",
     decidedAt: (instant: string, done: string) => `${instant}: ${done.toLowerCase()}`,

@@ -36,7 +36,7 @@ export function OtherDialog({ of, names, decide, close }: Props) {
   );
   const [missing, setMissing] = useState(false);
   const group = useId();
-  const read = choice === "typed" ? typedAnswer(item.slot, text) : undefined;
+  const read = choice === "typed" ? typedAnswer(item.slot, item.exercise.id, text) : undefined;
 
   const type = (now: string) => {
     setText(now);

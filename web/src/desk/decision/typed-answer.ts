@@ -1,4 +1,4 @@
-import { type Patch, readDose, readLoad, type SlotKey } from "@stave/core/model";
+import { type ExerciseId, type Patch, readDose, readLoad, type SlotKey } from "@stave/core/model";
 
 /** A slip in what was typed; `offset` counts characters from the first. */
 export interface Slip {
@@ -19,14 +19,15 @@ const LIKE_A_LOAD = /^\s*[\d.,]+\s*(?:[a-z]*\.?)\s*$/i;
 /**
  * Reads what a coach typed over a slot: a load, or a dose.
  *
+ * @param form the exercise that the load or dose is for: under another one it means nothing
  * @returns a patch, or every slip with its place
  * @example
- * typedAnswer("squat", "14 kg") //=> { ok: true, patch: { slot: "squat", change: "load", load: { value: 14, unit: "kg" } } }
+ * typedAnswer("squat", "goblet-squat", "14 kg").patch.load //=> { value: 14, unit: "kg" }
  */
-export function typedAnswer(slot: SlotKey, text: string): TypedAnswer {
+export function typedAnswer(slot: SlotKey, form: ExerciseId, text: string): TypedAnswer {
   const load = readLoad(text);
-  if (load.ok) return { ok: true, patch: { slot, change: "load", load: load.value } };
+  if (load.ok) return { ok: true, patch: { slot, change: "load", load: load.value, exercise: form } };
   const dose = readDose(text);
-  if (dose.ok) return { ok: true, patch: { slot, change: "reps", dose: dose.value } };
+  if (dose.ok) return { ok: true, patch: { slot, change: "reps", dose: dose.value, exercise: form } };
   return { ok: false, slips: LIKE_A_LOAD.test(text) ? [load.slip] : dose.problems };
 }

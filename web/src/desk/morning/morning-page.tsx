@@ -1,6 +1,6 @@
 import type { Morning } from "@stave/core/api";
 import { sayReason } from "@stave/core/text";
-import { useMemo, useState } from "react";
+import { useEffect, useMemo, useState } from "react";
 import { useLoaded } from "../ask/index.ts";
 import { type Case, isOpen, OtherDialog, useAnswers } from "../decision/index.ts";
 import { FaultNote, Reading } from "../fault-note.tsx";
@@ -42,6 +42,9 @@ export function MorningPage() {
   };
   const decided = (shown?.decided ?? []).map((one) => ({ ...one, title: sayReason(one.title, names) }));
   const undoLast = () => answers.undoLast(decided[0]);
+  useEffect(() => {
+    document.title = words.title(words.pages.morning);
+  }, []);
   useRows();
   useLetters({ a: marks.allOrNone, u: undoLast }, undoLast);
 

@@ -1,4 +1,5 @@
 import type { PersonOutput } from "@stave/core/api";
+import type { PlanSlot } from "@stave/core/model";
 import { sayReason } from "@stave/core/text";
 import { useEffect, useMemo, useState } from "react";
 import { useLoaded } from "../ask/index.ts";
@@ -53,7 +54,7 @@ function Person({ value, week }: { readonly value: PersonOutput; readonly week: 
   const names = useMemo(() => namesIn(value), [value]);
   const records = useMemo(() => new Map(slots.map((record) => [record.slot, record])), [slots]);
   const standing = decided.filter(({ stands }) => stands);
-  const [open, setOpen] = useState<string | undefined>();
+  const [open, setOpen] = useState<PlanSlot | undefined>();
   const answers = useAnswers();
   const waiting = useStillWaiting(value.waiting, answers.deeds);
   const cases = waiting.map((item) => ({ person, item, title: sayReason(item.title, names) }));
@@ -63,9 +64,6 @@ function Person({ value, week }: { readonly value: PersonOutput; readonly week: 
   useLetters({ u: undoLast }, undoLast);
 
   const shown = whichWeek(weeksOf(plan), week, dates, todayHere());
-  const slot = shown?.week.sessions
-    .flatMap(({ blocks }) => blocks.flatMap((block) => block.slots))
-    .find(({ key }) => key === open);
   return (
     <div className={style["page"]}>
       <div className={style["side"]}>
@@ -109,13 +107,14 @@ function Person({ value, week }: { readonly value: PersonOutput; readonly week: 
         )}
         <RecordOf records={slots} names={names} />
       </div>
-      {slot !== undefined && (
+      {open !== undefined && (
         <SlotDialog
-          slot={slot}
+          person={person.id}
+          slot={open}
           units={person.units}
           names={names}
-          record={records.get(slot.key)}
-          pins={standing.filter((one) => one.slot === slot.key)}
+          record={records.get(open.key)}
+          pins={standing.filter((one) => one.slot === open.key)}
           pin={(pins) => answers.pin(person, pins)}
           undo={(one) => void answers.undo([{ ...one, person }])}
           close={() => setOpen(undefined)}

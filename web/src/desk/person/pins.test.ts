@@ -1,6 +1,6 @@
 import { type PlanSlot, readDose } from "@stave/core/model";
 import { expect, test } from "vitest";
-import { readPins, typedOf } from "./pins.ts";
+import { draftOf, readPins, typedOf } from "./pins.ts";
 
 const dose = readDose("3 × 8–10 each side, rest 90 s");
 const SLOT: PlanSlot = {
@@ -23,7 +23,7 @@ test("each thing typed over is a pin of its own", () => {
     ok: true,
     patches: [
       { slot: "squat-a", change: "exercise", exercise: "front-squat" },
-      { slot: "squat-a", change: "load", load: { value: 16, unit: "kg" } },
+      { slot: "squat-a", change: "load", load: { value: 16, unit: "kg" }, exercise: "front-squat" },
     ],
   });
 });
@@ -38,4 +38,10 @@ test("a load in the dose's field and a dose in the load's are slips of their own
   expect(pins({ dose: "16 kg" })).toMatchObject({ ok: false, dose: [{ found: "16 kg" }], load: [] });
   expect(pins({ load: "3 × 8" })).toMatchObject({ ok: false, dose: [], load: [{ code: "load/form", found: "3 × 8" }] });
   expect(pins({ load: "16" })).toMatchObject({ ok: false, load: [{ code: "load/unit", maybe: "16 kg, 16 lb" }] });
+});
+
+test("a draft comes back, and one that cannot be read is none", () => {
+  const stands = typedOf(SLOT);
+  expect(draftOf('{"load":"16 kg","dose":3}', stands)).toEqual({ ...stands, load: "16 kg" });
+  for (const kept of [undefined, "", "null", "{", "7"]) expect(draftOf(kept, stands)).toEqual(stands);
 });

@@ -1,4 +1,4 @@
-import type { Names } from "@stave/core/text";
+import { type Names, sayReason } from "@stave/core/text";
 import { Strip } from "../strip/index.ts";
 import { words } from "../words.ts";
 import style from "./person.module.css";
@@ -9,8 +9,10 @@ interface Props {
   readonly names: Names;
 }
 
-export function sayCapacity({ capacity }: Pick<SlotRecord, "capacity">): string {
-  if (capacity === undefined) return words.person.noCapacity;
+/** What can be lifted, with how sure that is; or why nobody can say. */
+export function sayCapacity({ capacity, missing }: Pick<SlotRecord, "capacity" | "missing">, names: Names): string {
+  if (capacity === undefined)
+    return [words.person.noCapacity, ...(missing === undefined ? [] : [sayReason(missing, names)])].join(" ");
   const { value, low, high, sessions } = capacity;
   return words.person.capacity(value, low, high, sessions);
 }
@@ -22,7 +24,7 @@ export function RecordOf({ records, names }: Props) {
     <section className={style["record"]}>
       <h2>{words.person.record}</h2>
       {done.length === 0 && <p className="soft">{words.person.noRecord}</p>}
-      {done.map(({ slot, past, capacity }) => (
+      {done.map(({ slot, past, ...record }) => (
         <div key={slot} className={style["movement"]}>
           <div>
             <h3>{names.slot(slot)}</h3>
@@ -31,7 +33,7 @@ export function RecordOf({ records, names }: Props) {
             </p>
           </div>
           <Strip past={past} next={[]} width={760} height={48} className={style["longStrip"]} />
-          <p className="soft small">{sayCapacity(capacity === undefined ? {} : { capacity })}</p>
+          <p className="soft small">{sayCapacity(record, names)}</p>
         </div>
       ))}
     </section>

@@ -1,5 +1,5 @@
 import type { PersonOutput } from "@stave/core/api";
-import type { PlanSession } from "@stave/core/model";
+import type { PlanSession, PlanSlot } from "@stave/core/model";
 import type { Names } from "@stave/core/text";
 import { sayReasons } from "../names.ts";
 import { words } from "../words.ts";
@@ -19,7 +19,7 @@ interface Props {
   readonly names: Names;
   readonly records: ReadonlyMap<string, SlotRecord>;
   readonly pinned: ReadonlySet<string>;
-  readonly open: (slot: string) => void;
+  readonly open: (slot: PlanSlot) => void;
 }
 
 function Lines({ title, lines }: { readonly title: string; readonly lines: readonly string[] }) {
@@ -63,7 +63,7 @@ export function SessionColumn({ session, placed, column, height, date, units, na
             names={names}
             record={records.get(one.slot.key)}
             pinned={pinned.has(one.slot.key)}
-            open={() => open(one.slot.key)}
+            open={() => open(one.slot)}
           />
         ))}
       </ol>

@@ -3,7 +3,7 @@ import type { Patch, PlanSlot } from "@stave/core/model";
 import { type Names, sayReason } from "@stave/core/text";
 import { type FormEvent, useState } from "react";
 import { type Fault, sayFault } from "../ask/index.ts";
-import { sayPatch, TypedField, type Undoable } from "../decision/index.ts";
+import { keepDraft, readDraft, sayPatch, TypedField, type Undoable } from "../decision/index.ts";
 import { Dialog } from "../dialog/index.ts";
 import { Strip, saySets } from "../strip/index.ts";
 import { words } from "../words.ts";
@@ -11,13 +11,15 @@ import { sayAsked } from "./asked.ts";
 import { FormField } from "./form-field.tsx";
 import style from "./person.module.css";
 
-import { readPins, typedOf } from "./pins.ts";
+import { draftOf, readPins, type Typed, typedOf } from "./pins.ts";
 import { sayCapacity } from "./record.tsx";
 import type { SlotRecord } from "./slot-card.tsx";
 
 const MOST_SESSIONS = 12;
 
 interface Props {
+  readonly person: string;
+  /** As it stood when the dialog was opened, whatever changes behind it. */
   readonly slot: PlanSlot;
   readonly units: "kg" | "lb";
   readonly names: Names;
@@ -30,17 +32,25 @@ interface Props {
 }
 
 /** Everything about one slot: why it is as it is, how it went, and the coach's own hand. */
-export function SlotDialog({ slot, units, names, record, pins, pin, undo, close }: Props) {
-  const [typed, setTyped] = useState(() => typedOf(slot));
+export function SlotDialog({ person, slot, units, names, record, pins, pin, undo, close }: Props) {
+  const about = `pin ${person} ${slot.key}`;
+  const [typed, setTyped] = useState(() => draftOf(readDraft(about), typedOf(slot)));
   const [told, setTold] = useState("");
   const title = names.exercise(slot.exercise);
   const read = readPins(slot, typed);
   const past = record?.past.slice(-MOST_SESSIONS).reverse() ?? [];
 
+  const type = (over: Partial<Typed>) => {
+    const now = { ...typed, ...over };
+    setTyped(now);
+    keepDraft(about, JSON.stringify(now));
+  };
   const send = async (patches: readonly Patch[]) => {
     const fault = await pin(patches.map((patch) => ({ patch, title: sayPatch(patch, title, names) })));
-    if (fault === undefined) close();
-    else setTold(words.faults.notSent(sayFault(fault)));
+    if (fault === undefined) {
+      keepDraft(about, "");
+      close();
+    } else setTold(words.faults.notSent(sayFault(fault)));
   };
   const submit = (event: FormEvent) => {
     event.preventDefault();
@@ -80,28 +90,23 @@ export function SlotDialog({ slot, units, names, record, pins, pin, undo, close 
           );
         })}
         <dt>{words.slot.capacity}</dt>
-        <dd>{sayCapacity(record ?? {})}</dd>
+        <dd>{sayCapacity(record ?? {}, names)}</dd>
       </dl>
       <form onSubmit={submit} className={style["pinForm"]}>
         <h3>{words.slot.pinTitle}</h3>
         <p className="soft small">{words.slot.pinHint}</p>
-        <FormField
-          slot={slot}
-          names={names}
-          value={typed.exercise}
-          onValue={(exercise) => setTyped({ ...typed, exercise })}
-        />
+        <FormField slot={slot} names={names} value={typed.exercise} onValue={(exercise) => type({ exercise })} />
         <TypedField
           label={words.slot.dose}
           text={typed.dose}
           slips={read.ok ? [] : read.dose}
-          onText={(dose) => setTyped({ ...typed, dose })}
+          onText={(dose) => type({ dose })}
         />
         <TypedField
           label={words.slot.load}
           text={typed.load}
           slips={read.ok ? [] : read.load}
-          onText={(load) => setTyped({ ...typed, load })}
+          onText={(load) => type({ load })}
         />
         <p role="alert" className="wrong">
           {told}

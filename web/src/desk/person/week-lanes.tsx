@@ -1,4 +1,5 @@
 import type { PersonOutput } from "@stave/core/api";
+import type { PlanSlot } from "@stave/core/model";
 import type { Names } from "@stave/core/text";
 import { type CSSProperties, type KeyboardEvent, useMemo } from "react";
 import { words } from "../words.ts";
@@ -16,7 +17,7 @@ interface Props {
   readonly names: Names;
   readonly records: ReadonlyMap<string, SlotRecord>;
   readonly pinned: ReadonlySet<string>;
-  readonly open: (slot: string) => void;
+  readonly open: (slot: PlanSlot) => void;
 }
 
 /** Arrow left and right: the slot nearest in height in the session beside. */
