@@ -1,12 +1,15 @@
-/** Bundles the program `stave` into one file that plain Node runs, and the pages that it serves. */
-import { chmodSync, cpSync, mkdirSync } from "node:fs";
+/** Bundles the program `stave` into files that plain Node runs, what few commands need apart, and the pages that it serves. */
+import { chmodSync, cpSync, mkdirSync, readdirSync, rmSync } from "node:fs";
 import { build } from "esbuild";
 import { buildWeb } from "./build-web.mjs";
 
+mkdirSync("server/dist", { recursive: true });
+for (const name of readdirSync("server/dist")) if (/\.js(\.map)?$/.test(name)) rmSync(`server/dist/${name}`);
 await build({
   entryPoints: { stave: "server/src/main.ts", typeset: "server/src/documents/sheet/typeset.ts" },
   outdir: "server/dist",
   bundle: true,
+  splitting: true,
   platform: "node",
   format: "esm",
   target: "node20",

@@ -6,6 +6,7 @@ import { check } from "./commands/check.ts";
 import { demo } from "./commands/demo.ts";
 import { exercises } from "./commands/exercises.ts";
 import { fit } from "./commands/fit.ts";
+import { type Machine, THIS_MACHINE } from "./commands/machine.ts";
 import { schedule } from "./commands/schedule.ts";
 import { screen } from "./commands/screen.ts";
 import { sheet } from "./commands/sheet.ts";
@@ -35,7 +36,7 @@ function withPeople(command: Command): Command {
     .option("--json", "one JSON document instead of words");
 }
 
-function program(io: Io, done: (exit: Exit) => void): Command {
+function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command {
   const stave = new Command("stave")
     .description("Checks strength programmes, fits them to people, puts them on real days and prints them.")
     .addHelpText("after", CAUTION)
@@ -85,6 +86,26 @@ function program(io: Io, done: (exit: Exit) => void): Command {
     .requiredOption("--out <folder>", "where to write")
     .option("--weeks <number>", "weeks to place", whole(1, 52), 4)
     .action((files: string[], options) => run(calendar(files, options, io), options.json));
+  withPeople(stave.command("import"))
+    .description("fills a data folder with programmes, people and places, and makes their plans")
+    .argument("<programme...>", "programme files")
+    .requiredOption("--coach <name>", "who decides")
+    .option("--call <name and number>", "whom a participant calls when a message was not sent; the coach when left out")
+    .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")
+    .action(async (files: string[], options) => {
+      const { importFiles } = await import("./commands/import.ts");
+      return await run(importFiles(files, options, io, machine), options.json);
+    });
+  stave
+    .command("serve")
+    .description("serves the coach's page on this machine, and the page for participants' phones, until Ctrl-C")
+    .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")
+    .option("--port <number>", "port to listen on; 0 takes any", whole(0, 65_535), 4747)
+    .option("--host <address>", "address to listen on", "127.0.0.1")
+    .action(async (options) => {
+      const { serve } = await import("./commands/serve.ts");
+      done(await serve(options, io, machine));
+    });
   stave
     .command("exercises")
     .description("lists exercises, or tells one whole")
@@ -119,10 +140,10 @@ function program(io: Io, done: (exit: Exit) => void): Command {
 }
 
 /** Runs one command line; everything that can go wrong with input comes back as an exit status. */
-export async function main(args: readonly string[], io: Io): Promise<Exit> {
+export async function main(args: readonly string[], io: Io, machine: Machine = THIS_MACHINE): Promise<Exit> {
   let exit: Exit = 0;
   try {
-    await program(io, (status) => {
+    await program(io, machine, (status) => {
       exit = status;
     }).parseAsync(args, { from: "user" });
   } catch (error) {

@@ -22,8 +22,8 @@ export interface Route {
   readonly method: "GET" | "POST";
   /** Under API_ROOT; `:id` stands for a value of `params`. */
   readonly path: string;
-  /** Whose word it takes: nobody's, that of a person's device, the coach's. */
-  readonly who: "anyone" | "person" | "coach";
+  /** Whose word it takes: nobody's, that of a person's device, the coach's, either of the two. */
+  readonly who: "anyone" | "person" | "coach" | "either";
   /** Of the path, where it has any. */
   readonly params?: z.ZodType;
   /** Of the address, where it has any. */
@@ -54,6 +54,6 @@ export const ROUTES = {
   people: { method: "GET", path: "/people", who: "coach", output: peopleOutput },
   person: { method: "GET", path: "/people/:id", who: "coach", params: personParams, output: personOutput },
   link: { method: "POST", path: "/people/:id/links", who: "coach", params: personParams, output: linkOutput },
-  stream: { method: "GET", path: "/stream", who: "coach", output: changedOutput, event: "changed" },
+  stream: { method: "GET", path: "/stream", who: "either", output: changedOutput, event: "changed" },
 } as const satisfies Readonly<Record<string, Route>>;
 export type RouteName = keyof typeof ROUTES;

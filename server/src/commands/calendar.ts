@@ -2,6 +2,7 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Dated } from "@stave/core/revise";
 import { type CalendarSession, writeCalendar } from "../documents/calendar/index.ts";
+import { LOCAL_PRACTICE } from "../local-practice.ts";
 import { type Answer, failed, type Io } from "./answer.ts";
 import { type PeopleOptions, type Planned, type Plans, readPlans, unserved } from "./plans.ts";
 import { datesOf } from "./schedule.ts";
@@ -12,9 +13,6 @@ export interface CalendarOptions extends PeopleOptions {
   readonly out: string;
   readonly weeks: number;
 }
-
-/** One coach's files on one machine: a practice of its own until there are several. */
-const PRACTICE = "local";
 
 /** Dated sessions as a calendar shows them: their title, the programme's, the place; nothing about health. */
 function sessionsOf(
@@ -59,7 +57,7 @@ export async function calendarFile(
   const path = `${planned.person.id}/sessions.ics`;
   const previous = await earlier(join(folder, path));
   const content = writeCalendar({
-    practice: PRACTICE,
+    practice: LOCAL_PRACTICE,
     person: planned.person.id,
     programme: planned.programme.programme.id,
     sessions: sessionsOf(planned, dated, plans),

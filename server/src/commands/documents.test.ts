@@ -219,6 +219,19 @@ describe("bad input: the document says what is wrong, and its result is null unl
     ["screen: a programme", () => ["screen", STEPS], "key/unknown"],
     ["assess: a programme", () => ["assess", STEPS], "key/unknown"],
     ["sheet: no such paper", () => ["sheet", STEPS, ...PEOPLE, "--out", folder, "--paper", "a3"], "sheet/paper"],
+    [
+      "import: no file",
+      () => ["import", none, ...PEOPLE, "--coach", "Imke", "--data", join(folder, "data")],
+      "file/missing",
+    ],
+    [
+      "import: text where records should be",
+      () => {
+        writeFileSync(join(folder, "stave.db"), "programme".repeat(1000));
+        return ["import", STEPS, ...DAGNY, "--coach", "Imke", "--data", folder];
+      },
+      "data/cannot-open",
+    ],
     ["calendar: a file in the way", () => ["calendar", STEPS, ...DAGNY, "--out", inTheWay()], "out/not-a-folder"],
     ["exercises: no such name", () => ["exercises", "gobelt-squat"], "exercises/none"],
     ["exercises: no such pattern", () => ["exercises", "--pattern", "sqat"], "exercises/no-such-pattern"],

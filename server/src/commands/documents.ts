@@ -5,6 +5,7 @@ import { checkDocument } from "./check-document.ts";
 import { demoDocument } from "./demo-document.ts";
 import { exercisesDocument } from "./exercises-document.ts";
 import { fitDocument } from "./fit-document.ts";
+import { importDocument } from "./import-document.ts";
 import { scheduleDocument } from "./schedule-document.ts";
 import { screenDocument } from "./screen-document.ts";
 import { sheetDocument } from "./sheet-document.ts";
@@ -21,6 +22,7 @@ export const DOCUMENTS: Readonly<Record<string, z.ZodType>> = {
   sheet: sheetDocument,
   calendar: calendarDocument,
   exercises: exercisesDocument,
+  import: importDocument,
   demo: demoDocument,
 };
 

@@ -18,13 +18,18 @@ export interface Planned {
   readonly plan: Plan;
 }
 
-export interface Plans {
+/** Who was asked for, each with their programme. */
+export interface Training {
   readonly roster: Roster;
   readonly programmes: readonly ProgrammeFile[];
   readonly on: Day;
-  readonly plans: readonly Planned[];
+  readonly training: readonly Omit<Planned, "plan">[];
   /** People whose roster names a programme that is not among the files. */
   readonly without: readonly Person[];
+}
+
+export interface Plans extends Omit<Training, "training"> {
+  readonly plans: readonly Planned[];
 }
 
 function problem(code: string, file: string, more: Pick<Problem, "found" | "allowed" | "maybe">): Problem {
@@ -45,13 +50,12 @@ function programmeFor(person: Person, programmes: readonly ProgrammeFile[], aske
   return named ?? (only ? programmes[0] : undefined);
 }
 
-/** Reads everything and fits the people asked for. `onDone` is told how far it is. */
-export async function readPlans(
+/** Reads everything and finds the programmes of the people asked for. */
+export async function readTraining(
   paths: readonly string[],
   options: PeopleOptions,
   today: string,
-  onDone: (done: number, all: number, person: Person) => void = () => undefined,
-): Promise<Got<Plans>> {
+): Promise<Got<Training>> {
   const programmes = await readProgrammes(paths);
   const roster = await readPeople(options.people, options.places);
   const problems = [programmes, roster].flatMap((read) => (read.ok ? [] : read.problems));
@@ -81,15 +85,32 @@ export async function readPlans(
       ],
     };
   }
-  const plans: Planned[] = [];
+  const training: Omit<Planned, "plan">[] = [];
   const without: Person[] = [];
-  for (const [index, person] of asked.entries()) {
+  for (const person of asked) {
     const programme = programmeFor(person, programmes.value, options.person !== undefined);
     if (programme === undefined) without.push(person);
-    else plans.push({ person, programme, plan: fitPerson(programme, person, roster.value, on) });
-    onDone(index + 1, asked.length, person);
+    else training.push({ person, programme });
   }
-  return { ok: true, value: { roster: roster.value, programmes: programmes.value, on, plans, without } };
+  return { ok: true, value: { roster: roster.value, programmes: programmes.value, on, training, without } };
+}
+
+/** Reads everything and fits the people asked for. `onDone` is told how far it is. */
+export async function readPlans(
+  paths: readonly string[],
+  options: PeopleOptions,
+  today: string,
+  onDone: (done: number, all: number) => void = () => undefined,
+): Promise<Got<Plans>> {
+  const read = await readTraining(paths, options, today);
+  if (!read.ok) return read;
+  const { training, ...rest } = read.value;
+  const plans = training.map(({ person, programme }, index): Planned => {
+    const plan = fitPerson(programme, person, rest.roster, rest.on);
+    onDone(index + 1, training.length);
+    return { person, programme, plan };
+  });
+  return { ok: true, value: { ...rest, plans } };
 }
 
 /** People of whose plan nothing is left, and programmes that nobody has: said as problems, beside what could be done. */

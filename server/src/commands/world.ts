@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import type { Day } from "@stave/core/day";
 import { CATALOGUE } from "@stave/core/exercises";
 import {
@@ -14,16 +13,8 @@ import {
   type YamlDocument,
 } from "@stave/core/model";
 import { planFor } from "@stave/core/revise";
+import { CATALOGUE_HASH, ENGINE, sha256 } from "../made-by.ts";
 import { readInput } from "./read-input.ts";
-
-/** Version of the code that plans are made by; a plan of another engine is not comparable byte by byte. */
-export const ENGINE = "0.1.0";
-
-export function sha256(text: string): string {
-  return createHash("sha256").update(text).digest("hex");
-}
-
-const CATALOGUE_HASH = sha256(canonicalJson([...CATALOGUE.exercises.values(), CATALOGUE.ladders]));
 
 export type Got<T> =
   | { readonly ok: true; readonly value: T }
@@ -50,6 +41,8 @@ export async function readProgrammes(files: readonly string[]): Promise<Got<read
 export interface Roster {
   readonly people: readonly Person[];
   readonly places: readonly Place[];
+  /** Both files as they were written. */
+  readonly texts: { readonly people: string; readonly places: string };
   /** Where a person stands in their file. */
   readonly at: (person: Person) => { readonly file: string; readonly line: number; readonly column: number };
 }
@@ -89,7 +82,12 @@ export async function readPeople(peopleFile: string, placesFile: string): Promis
   return roster.ok && placesRead.ok && problems.length === 0
     ? {
         ok: true,
-        value: { people: roster.value.value, places: placesRead.value.value, at: placeIn(roster.value, peopleFile) },
+        value: {
+          people: roster.value.value,
+          places: placesRead.value.value,
+          texts: { people: people.value, places: places.value },
+          at: placeIn(roster.value, peopleFile),
+        },
       }
     : { ok: false, problems };
 }

@@ -138,6 +138,7 @@ const people = {
 } as const;
 
 const files = {
+  "data/cannot-open": "The records cannot be opened",
   "file/folder": "This is a folder and not a file",
   "file/missing": "There is no such file",
   "file/not-allowed": "This file may not be read. Ask for the right to read it",
@@ -145,6 +146,9 @@ const files = {
   "file/not-text": "This is not text. It may be another kind of file",
   "file/too-large": "The file is too large",
   "file/unreadable": "The file cannot be read",
+  "serve/no-such-address": "This machine has no such address",
+  "serve/not-allowed": "This port may not be used. Take one above 1023",
+  "serve/port-taken": "Another program uses this port. Take another with --port",
   "out/failed": "The files could not be written. Nothing is half-written",
   "out/full": "The disk is full. Nothing is half-written",
   "out/not-a-folder": "This is a file and not a folder",

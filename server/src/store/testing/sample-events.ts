@@ -6,7 +6,7 @@ export function sampleEvent(n: number, person = "ana", more: Partial<StaveEvent>
     v: 1,
     id: `019aaaaa-0000-7000-8000-${String(n).padStart(12, "0")}`,
     person,
-    device: "phone-1",
+    device: "phone-of-hers",
     n,
     at: 1_795_000_000_000 + n * 90_000,
     kind: "set-done",

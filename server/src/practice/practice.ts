@@ -1,0 +1,223 @@
+import type { DecisionInput, DecisionOutput, Morning, PeopleOutput, PersonOutput } from "@stave/core/api";
+import type { Day } from "@stave/core/day";
+import { CATALOGUE } from "@stave/core/exercises";
+import {
+  type Bundle,
+  canonicalJson,
+  type Place,
+  type Plan,
+  type Programme,
+  readPlaces,
+  readProgramme,
+  type StaveEvent,
+} from "@stave/core/model";
+import {
+  bundleFor,
+  decide,
+  madeFor,
+  morningFor,
+  nextRevision,
+  type PlannedPerson,
+  personLine,
+  personPage,
+  type Situation,
+} from "@stave/core/revise";
+import { CATALOGUE_HASH, ENGINE, sha256 } from "../made-by.ts";
+import type { Ack, Store, StoredDocument } from "../store/index.ts";
+import type { Changes } from "./changes.ts";
+import { daysIn } from "./day-in.ts";
+import { InTurn } from "./in-turn.ts";
+import { type PersonFile, readPersonFile } from "./person-file.ts";
+
+/** The coach's own device, by which decisions are recorded; nobody else's may go by this name. */
+export const DESK_DEVICE = "stave-desk";
+
+export type Decided =
+  | { readonly ok: true; readonly output: DecisionOutput }
+  | { readonly ok: false; readonly why: "stale" | "unknown" | "taken" | "no such person" };
+
+/** What is known of a person without asking the database again, and what it was made from. */
+interface Known {
+  readonly files: string;
+  readonly file: PersonFile;
+  readonly situation: Omit<Situation, "events" | "today">;
+  readonly events: readonly StaveEvent[];
+  readonly position: number;
+  readonly today?: Day;
+  readonly planned?: PlannedPerson;
+}
+
+/** One practice's people: their files and records in the store, and what core makes of them. */
+export class Practice {
+  readonly #store: Store;
+  readonly #id: string;
+  readonly #changes: Changes;
+  readonly #inTurn = new InTurn();
+  readonly #known = new Map<string, Known>();
+  readonly #programmes = new Map<string, Programme>();
+  #places: { readonly hashes: string; readonly places: readonly Place[] } = { hashes: "", places: [] };
+  #morning: { readonly key: readonly (PlannedPerson | Day)[]; readonly morning: Morning } | undefined;
+
+  constructor(store: Store, id: string, changes: Changes) {
+    this.#store = store;
+    this.#id = id;
+    this.#changes = changes;
+  }
+
+  /** Adds what a person's device sends. When it returns, what was acknowledged is on the disk. */
+  async append(person: string, events: readonly StaveEvent[]): Promise<readonly Ack[]> {
+    const acks = await this.#store.appendEvents(this.#id, person, events);
+    if (acks.includes("stored")) this.#changes.tell(this.#id, person);
+    return acks;
+  }
+
+  /** @returns the person with the plan that stands, made anew if facts or record ask for it; undefined for nobody */
+  async planned(person: string, now: number): Promise<PlannedPerson | undefined> {
+    const document = await this.#store.getDocument(this.#id, "person", person);
+    return document && (await this.#inTurn.run(person, () => this.#plannedNow(document, now)));
+  }
+
+  /** @returns everybody with their plans, by id */
+  async everybody(now: number): Promise<readonly PlannedPerson[]> {
+    const documents = await this.#store.listDocuments(this.#id, "person");
+    const all: PlannedPerson[] = [];
+    for (const document of documents) {
+      all.push(await this.#inTurn.run(document.id, () => this.#plannedNow(document, now)));
+    }
+    return all;
+  }
+
+  async bundle(person: string, now: number): Promise<Bundle | undefined> {
+    const planned = await this.planned(person, now);
+    return planned && bundleFor(planned, this.#known.get(person)!.file.call);
+  }
+
+  async morning(day: Day, now: number): Promise<Morning> {
+    const people = await this.everybody(now);
+    const key = [day, ...people];
+    if (this.#morning === undefined || !isSame(this.#morning.key, key))
+      this.#morning = { key, morning: morningFor(people, day) };
+    return this.#morning.morning;
+  }
+
+  async people(now: number): Promise<PeopleOutput> {
+    return { people: (await this.everybody(now)).map(personLine) };
+  }
+
+  async page(person: string, now: number): Promise<PersonOutput | undefined> {
+    const planned = await this.planned(person, now);
+    return planned && personPage(planned);
+  }
+
+  /** The coach's word: recorded first, then the plan that follows from it. Asking again changes nothing. */
+  async decide(input: DecisionInput, now: number): Promise<Decided> {
+    const { person } = input;
+    const document = await this.#store.getDocument(this.#id, "person", person);
+    if (document === undefined) return { ok: false, why: "no such person" };
+    const decided = await this.#inTurn.run(person, async (): Promise<Decided> => {
+      const before = await this.#plannedNow(document, now);
+      const by = this.#known.get(person)!.file.coach;
+      const word = decide(before, input, { by, device: DESK_DEVICE, at: now });
+      if (!word.ok) return word;
+      const [ack] = await this.#store.appendEvents(this.#id, person, [word.event]);
+      if (ack === "conflict") return { ok: false, why: "taken" };
+      const { plan } = await this.#plannedNow(document, now);
+      return { ok: true, output: { id: input.id, plan: plan.id } };
+    });
+    if (decided.ok) this.#changes.tell(this.#id, person);
+    return decided;
+  }
+
+  async #plannedNow(document: StoredDocument, now: number): Promise<PlannedPerson> {
+    const known = await this.#upToDate(document);
+    const today = known.situation.dayOf(now);
+    if (known.planned !== undefined && known.today === today) return known.planned;
+    const situation: Situation = { ...known.situation, events: known.events, today };
+    const planned = { ...situation, plan: await this.#planFor(situation) };
+    this.#known.set(document.id, { ...known, today, planned });
+    return planned;
+  }
+
+  /** The plan that stands, or the next revision if what it would be made from has changed. */
+  async #planFor(situation: Situation): Promise<Plan> {
+    const { id } = situation.person;
+    const latest = await this.#store.latestRevision(this.#id, id);
+    if (latest !== undefined && canonicalJson(latest.plan.made) === canonicalJson(madeFor(situation)))
+      return latest.plan;
+    const plan = nextRevision(situation);
+    if ((await this.#store.putRevision(this.#id, id, { id: plan.id, plan })) === "stored") return plan;
+    // A stored plan is the truth, whatever this version would make of the same.
+    const stored = (await this.#store.revision(this.#id, id, plan.id))!;
+    await this.#store.putRevision(this.#id, id, stored);
+    return stored.plan;
+  }
+
+  /** What is known of a person, after looking whether their files changed and reading on in their record. */
+  async #upToDate({ id, text, hash }: StoredDocument): Promise<Known> {
+    const places = await this.#readPlaces();
+    const files = `${hash}/${this.#places.hashes}`;
+    const old = this.#known.get(id);
+    const same = old?.files === files;
+    const file = same ? old.file : readPersonFile(text, places);
+    const news = await this.#store.eventsOf(this.#id, id, old?.position);
+    if (same && news.length === 0) return old;
+    const known: Known = {
+      files,
+      file,
+      situation: same ? old.situation : await this.#situationOf(file, places),
+      events: [...(old?.events ?? []), ...news.map(({ event }) => event)],
+      position: news.at(-1)?.position ?? old?.position ?? 0,
+    };
+    this.#known.set(id, known);
+    return known;
+  }
+
+  async #situationOf(
+    { person, programme, on }: PersonFile,
+    places: readonly Place[],
+  ): Promise<Omit<Situation, "events" | "today">> {
+    const place = places.find(({ id }) => id === person.place);
+    if (place === undefined) throw new Error(`The database lacks the place ${person.place} of a person`);
+    return {
+      programme: await this.#programme(programme),
+      programmeHash: programme,
+      person,
+      place,
+      others: places,
+      catalogue: CATALOGUE,
+      on,
+      dayOf: daysIn(place.zone),
+      engine: ENGINE,
+      catalogueHash: CATALOGUE_HASH,
+      hash: sha256,
+    };
+  }
+
+  async #programme(hash: string): Promise<Programme> {
+    const known = this.#programmes.get(hash);
+    if (known !== undefined) return known;
+    const document = await this.#store.getDocument(this.#id, "programme", hash);
+    const read = document && readProgramme(document.text, "programme");
+    if (!read?.ok) throw new Error(`The database lacks the programme ${hash}, or it cannot be read`);
+    this.#programmes.set(hash, read.value.programme);
+    return read.value.programme;
+  }
+
+  async #readPlaces(): Promise<readonly Place[]> {
+    const documents = await this.#store.listDocuments(this.#id, "place");
+    const hashes = documents.map(({ hash }) => hash).join("/");
+    if (hashes !== this.#places.hashes) {
+      const places = documents.flatMap(({ id, text }) => {
+        const read = readPlaces(text, "place");
+        if (!read.ok) throw new Error(`The place ${id} in the database cannot be read; restore it from a backup`);
+        return read.value.value;
+      });
+      this.#places = { hashes, places };
+    }
+    return this.#places.places;
+  }
+}
+
+function isSame(one: readonly unknown[], other: readonly unknown[]): boolean {
+  return one.length === other.length && one.every((each, i) => each === other[i]);
+}
