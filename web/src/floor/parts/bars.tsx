@@ -55,7 +55,7 @@ export function Bars({ amount, sides, entry, set }: BarsProps) {
 
   return (
     <div class={style["chart"]} ref={chart} aria-hidden="true">
-      {[...new Set([from, to])]
+      {[...new Set([to, from])]
         .filter((end) => end > 0)
         .map((end) => (
           <div key={end} class={style["rule"]} style={{ bottom: `${(end / top) * 100}%` }}>

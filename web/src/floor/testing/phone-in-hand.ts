@@ -1,0 +1,106 @@
+import type { Browser, BrowserContext, BrowserContextOptions, Locator, Page } from "playwright-core";
+
+/** Longest that a page may take to show something, on a busy machine. */
+const PATIENCE_MS = 20_000;
+
+/** A phone as its person holds it: what they see and tap. */
+export class PhoneInHand {
+  readonly context: BrowserContext;
+  page: Page;
+  /** What the page complained of. */
+  readonly faults: string[] = [];
+  readonly #origin: string;
+
+  private constructor(context: BrowserContext, page: Page, origin: string) {
+    this.context = context;
+    this.page = page;
+    this.#origin = origin;
+    this.#watch();
+  }
+
+  /** @param prepare runs in every page before its own scripts */
+  static async take(browser: Browser, origin: string, options: BrowserContextOptions = {}): Promise<PhoneInHand> {
+    const context = await browser.newContext({
+      viewport: { width: 390, height: 844 },
+      hasTouch: true,
+      timezoneId: "UTC",
+      locale: "en-GB",
+      ...options,
+    });
+    context.setDefaultTimeout(PATIENCE_MS);
+    return new PhoneInHand(context, await context.newPage(), origin);
+  }
+
+  #watch(): void {
+    this.page.on("pageerror", (error) => this.faults.push(error.message));
+    this.page.on("console", (line) => {
+      // A refused connection is no fault of the page.
+      if (line.type() === "error" && !line.text().includes("net::ERR")) this.faults.push(line.text());
+    });
+  }
+
+  button(name: string | RegExp): Locator {
+    return this.page.getByRole("button", typeof name === "string" ? { name, exact: true } : { name });
+  }
+
+  async tap(name: string | RegExp): Promise<void> {
+    await this.button(name).first().click();
+  }
+
+  async sees(text: string | RegExp): Promise<void> {
+    await this.page.getByText(text).first().waitFor();
+  }
+
+  /** Opens a link and puts the plan on the phone; done when the phone can do without the network. */
+  async link(path: string): Promise<void> {
+    await this.page.goto(this.#origin + path);
+    await this.tap("Put my plan on this phone");
+    await this.sees(/your sessions/);
+    await this.page.evaluate(async () => {
+      await navigator.serviceWorker.ready;
+    });
+  }
+
+  /** Opens the page as somebody does who takes the phone out of the pocket. */
+  async open(): Promise<void> {
+    await this.page.goto(`${this.#origin}/go/`);
+  }
+
+  /** The page's process dies with no word to the page; then it is opened again. */
+  async die(): Promise<void> {
+    const dead = this.page;
+    const protocol = await this.context.newCDPSession(dead);
+    const crashed = new Promise<void>((gone) => dead.once("crash", () => gone()));
+    // The answer never comes: whoever would give it is dead.
+    void protocol.send("Page.crash").catch(() => undefined);
+    await crashed;
+    this.page = await this.context.newPage();
+    this.#watch();
+    await dead.close();
+    await this.open();
+  }
+
+  /** One tap on Done, and the page has gone on. */
+  async done(): Promise<void> {
+    const before = await this.progress();
+    await this.tap("Done");
+    await this.page.waitForFunction(
+      (was) => document.querySelector("main")?.textContent?.includes(was) === false,
+      before,
+    );
+  }
+
+  /** @returns "4 of 22 sets" */
+  async progress(): Promise<string> {
+    const text = (await this.page.locator("main").textContent()) ?? "";
+    return /\d+ of \d+ sets?/.exec(text)?.[0] ?? "";
+  }
+
+  async title(): Promise<string> {
+    return (await this.page.getByRole("heading", { level: 1 }).first().textContent()) ?? "";
+  }
+
+  async close(): Promise<void> {
+    await this.context.close();
+  }
+}
