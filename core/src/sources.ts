@@ -18,8 +18,16 @@ export const SOURCES = {
     cite: "Older ACSM-based continuum of repetition maxima and per cent of 1RM, as restated on a teaching page",
     read: "secondary",
   },
+  acsmGetp10: {
+    cite: "ACSM's Guidelines for Exercise Testing and Prescription, 10th ed. 2018, as restated",
+    read: "secondary",
+  },
   acsmGuidelines9: {
     cite: "American College of Sports Medicine 2013, Guidelines for Exercise Testing and Prescription, 9th ed., as quoted elsewhere",
+    read: "secondary",
+  },
+  ainsworth2011: {
+    cite: "Ainsworth et al. 2011, Compendium of physical activities, Med Sci Sports Exerc 43:1575–1581",
     read: "secondary",
   },
   awgs2019: {
@@ -31,7 +39,15 @@ export const SOURCES = {
     read: "primary",
   },
   bohannon2006: { cite: "Bohannon 2006, Single limb stance times, Top Geriatr Rehabil 22:70–77", read: "primary" },
+  brawner2004: {
+    cite: "Brawner et al. 2004, Predicting maximum heart rate among patients with coronary heart disease receiving β-blockers, Am Heart J 148:910–914",
+    read: "primary",
+  },
   brzycki1993: { cite: "Brzycki 1993, Strength testing, JOPERD 64(1):88–90", read: "secondary" },
+  bushman2020: {
+    cite: "Bushman 2020, metabolic equations as in ACSM's Guidelines, 10th ed., table 6.3, ACSM's Health & Fitness J 24(3):6–10 and 24(4):5–8",
+    read: "primary",
+  },
   colberg2016: {
     cite: "Colberg et al. 2016, Physical activity/exercise and diabetes, Diabetes Care 39:2065–2079, table 1",
     read: "primary",
@@ -40,6 +56,7 @@ export const SOURCES = {
     cite: "Cooke et al. 2019, Body mass and femur length and repetitions to failure in the back squat, J Strength Cond Res 33:890–895",
     read: "primary",
   },
+  cooper1968: { cite: "Cooper 1968, A means of assessing maximal oxygen intake, JAMA 203:201–204", read: "secondary" },
   csepPushUps: {
     cite: "Canadian Society for Exercise Physiology, push-ups without a time limit, table by age and sex",
     read: "secondary",
@@ -73,12 +90,25 @@ export const SOURCES = {
     cite: "Garber et al. 2011, Quantity and quality of exercise, Med Sci Sports Exerc 43:1334–1359",
     read: "secondary",
   },
+  gellish2007: {
+    cite: "Gellish et al. 2007, Longitudinal modeling of the relationship between age and maximal heart rate, Med Sci Sports Exerc 39:822–829",
+    read: "primary",
+  },
+  george1993: {
+    cite: "George et al. 1993, VO2max estimation from a submaximal track jog, Med Sci Sports Exerc 25:401–406",
+    read: "memory",
+  },
+  golding1986: { cite: "Golding, Myers & Sinning 1986, The Y's Way to Physical Fitness, 3rd ed.", read: "secondary" },
   gouvaliBoudolos2005: {
     cite: "Gouvali & Boudolos 2005, Dynamic and electromyographical analysis in variants of push-up exercise, J Strength Cond Res 19:146–151",
     read: "primary",
   },
   grgic2020: {
     cite: "Grgic et al. 2020, Test–retest reliability of the one-repetition maximum strength assessment, Sports Med Open 6:31",
+    read: "primary",
+  },
+  gulati2010: {
+    cite: "Gulati et al. 2010, Heart rate response to exercise stress testing in asymptomatic women, Circulation 122:130–137",
     read: "primary",
   },
   gulmez2017: {
@@ -109,19 +139,43 @@ export const SOURCES = {
     cite: "Helms et al. 2016, Application of the repetitions in reserve-based rating of perceived exertion scale, Strength Cond J 38(4):42–49",
     read: "secondary",
   },
+  herrmann2024: {
+    cite: "Herrmann et al. 2024, 2024 adult compendium of physical activities, J Sport Health Sci 13:6–12",
+    read: "secondary",
+  },
   hutchinsGearhart2010: {
     cite: "Hutchins & Gearhart 2010, Accuracy of 1RM prediction equations for the bench press and biceps curl, 27 trained men",
     read: "primary",
   },
   intPound1959: { cite: "International yard and pound agreement 1959: 1 lb = 0.45359237 kg exactly", read: "memory" },
+  ipaq2005: {
+    cite: "Guidelines for data processing and analysis of the International Physical Activity Questionnaire, 2005",
+    read: "primary",
+  },
   iso8601: { cite: "ISO 8601, dates written YYYY-MM-DD", read: "memory" },
   iusca2021: {
     cite: "Schoenfeld et al. 2021, IUSCA position stand on hypertrophy, Int J Strength Cond 1(1)",
     read: "secondary",
   },
+  karvonen1957: {
+    cite: "Karvonen, Kentala & Mustala 1957, The effects of training on heart rate, Ann Med Exp Biol Fenn 35:307–315",
+    read: "secondary",
+  },
+  kline1987: {
+    cite: "Kline et al. 1987, Estimation of VO2max from a one-mile track walk, Med Sci Sports Exerc 19:253–259",
+    read: "secondary",
+  },
   lander1985: { cite: "Lander 1985, Maximums based on reps, NSCA J 6(6):60–61", read: "secondary" },
+  latin2001: {
+    cite: "Latin et al. 2001, validity of the stepping equation, 55 people (PMID 11581567)",
+    read: "primary",
+  },
   liftingPressure2024: {
     cite: "Resistance training and blood pressure, Integr Blood Press Control 2024, 17:21–37, table 1",
+    read: "primary",
+  },
+  loe2013: {
+    cite: "Loe et al. 2013, Aerobic capacity reference data in 3816 healthy men and women, PLoS One 8:e64319",
     read: "primary",
   },
   lombardi1989: { cite: "Lombardi 1989, Beginning Weight Training", read: "secondary" },
@@ -136,6 +190,10 @@ export const SOURCES = {
   mayhew1995: {
     cite: "Mayhew et al. 1995, Muscular endurance repetitions to predict bench press strength, J Sports Med Phys Fitness 35:108–113",
     read: "primary",
+  },
+  mcardle1972: {
+    cite: "McArdle et al. 1972, Reliability and interrelationships between maximal oxygen intake and step-test scores in college women, Med Sci Sports 4:182–186",
+    read: "secondary",
   },
   melroseDawes2015: {
     cite: "Melrose & Dawes 2015, Resistance characteristics of the suspension training row, J Athl Enhanc",
@@ -180,6 +238,10 @@ export const SOURCES = {
     cite: "Rikli & Jones 1999, Functional fitness normative scores, J Aging Phys Act 7:162–181",
     read: "secondary",
   },
+  robergsLandwehr2002: {
+    cite: 'Robergs & Landwehr 2002, The surprising history of the "HRmax = 220 − age" equation, JEPonline 5(2):1–10',
+    read: "primary",
+  },
   salman2021: {
     cite: "Salman et al. 2021, Returning to physical activity after covid-19, BMJ 372:m4721",
     read: "primary",
@@ -217,6 +279,14 @@ export const SOURCES = {
     cite: "Suprak, Dawes & Stephenson 2011, The effect of position on the percentage of body mass supported during push-up variants, J Strength Cond Res 25:497–503",
     read: "secondary",
   },
+  sydo2014: {
+    cite: "Sydó et al. 2014, maximum heart rate of 19,013 people free of heart disease, Mayo Clin Proc",
+    read: "primary",
+  },
+  tanaka2001: {
+    cite: "Tanaka, Monahan & Seals 2001, Age-predicted maximal heart rate revisited, J Am Coll Cardiol 37:153–156",
+    read: "primary",
+  },
   turner2019: {
     cite: "Turner et al. 2019, Resistance exercise in type 1 diabetes, Sports Med Open 5:20",
     read: "primary",
@@ -226,7 +296,15 @@ export const SOURCES = {
     cite: "Wathen 1994, Load assignment, in Baechle (ed.), Essentials of Strength Training and Conditioning",
     read: "secondary",
   },
+  who2020: {
+    cite: "Bull et al. 2020, World Health Organization guidelines on physical activity and sedentary behaviour, Br J Sports Med 54:1451–1462",
+    read: "primary",
+  },
   winter2009: { cite: "Winter 2009, Biomechanics and Motor Control of Human Movement, table 4.1", read: "secondary" },
+  zhu2010: {
+    cite: "Zhu et al. 2010, Longitudinal changes in maximal heart rate from young to middle age, Med Sci Sports Exerc 42:1519–1527",
+    read: "primary",
+  },
   zourdos2016: {
     cite: "Zourdos et al. 2016, RIR-based rating of perceived exertion, J Strength Cond Res 30:267–275",
     read: "primary",

@@ -1,4 +1,6 @@
+export * from "./activity-mets.ts";
 export * from "./chair-stand-norms.ts";
+export * from "./intensity-classes.ts";
 export * from "./lean-row-shares.ts";
 export * from "./load-bands.ts";
 export * from "./one-leg-stand-norms.ts";
@@ -12,6 +14,7 @@ export * from "./reps-at-percent-spread.ts";
 export * from "./reserve-scale.ts";
 export * from "./segment-masses.ts";
 export * from "./statements.ts";
+export * from "./step-test-bands.ts";
 export * from "./training-frequency.ts";
 export * from "./weakness-cut-offs.ts";
 export * from "./weekly-sets.ts";
