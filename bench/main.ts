@@ -3,10 +3,11 @@ import { checkRead } from "./check-read.ts";
 import { medianTime, unitJob } from "./clock.ts";
 import { demoCold } from "./demo-cold.ts";
 import { eventsDurable, eventsDurableBatch } from "./events-durable.ts";
+import { floorScript } from "./floor-script.ts";
 import type { Measure, Result } from "./measure.ts";
 import { schedule1x4 } from "./schedule-1x4.ts";
 
-const MEASURES: readonly Measure[] = [checkRead, schedule1x4, demoCold, eventsDurable, eventsDurableBatch];
+const MEASURES: readonly Measure[] = [checkRead, schedule1x4, demoCold, eventsDurable, eventsDurableBatch, floorScript];
 /** A machine that changes pace by more than this between the first and the last line tells nothing. */
 const MOST_DRIFT = 1.5;
 

@@ -1,9 +1,10 @@
 /** One line of the bench: ours against a baseline in the same run. */
 export interface Result {
   readonly name: string;
-  /** Milliseconds of ours, median of n. */
+  /** Of ours, median of n. */
   readonly value: number;
-  readonly unit: "ms";
+  /** Milliseconds, or thousands of bytes. */
+  readonly unit: "ms" | "kB";
   readonly baseline: string;
   readonly baselineValue: number;
   /** value / baselineValue, or baselineValue / value where `aim` says "at least". */

@@ -31,8 +31,7 @@ function Entry({ phone, bundle, of, today }: { phone: Phone; bundle: Bundle; of:
   const { minutes } = of.session;
   const slots = slotsOf(view.now);
   const state = view.ended === undefined ? undefined : view.ended.early ? words.plan.doneEarly : words.plan.done;
-  const tap =
-    view.ended !== undefined ? words.plan.again(title) : view.begun ? words.plan.goOn(title) : words.plan.start(title);
+  const tap = view.ended !== undefined ? words.plan.again : view.begun ? words.plan.goOn : words.plan.start;
   return (
     <li>
       <div>
@@ -55,6 +54,7 @@ function Entry({ phone, bundle, of, today }: { phone: Phone; bundle: Bundle; of:
       <Button
         kind={of.day === today && view.ended === undefined ? "strong" : "plain"}
         wide
+        label={`${tap}: ${title}`}
         tap={() => begin(phone, bundle, view)}
       >
         {tap}
