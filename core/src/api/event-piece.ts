@@ -77,7 +77,7 @@ const DATA: { readonly [Kind in EventKind]: z.ZodType<EventData[Kind]> } = {
   accepted: z.strictObject({ ...proposalShape, by: namePiece }),
   changed: z.strictObject({ ...proposalShape, by: namePiece, instead: patchPiece }),
   refused: z.strictObject({ ...proposalShape, by: namePiece }),
-  pinned: z.strictObject({ patch: patchPiece, by: namePiece }),
+  pinned: z.strictObject({ patch: patchPiece, by: namePiece, cut: z.exactOptional(cutPiece) }),
   undone: z.strictObject({ decision: madeIdPiece, by: namePiece }),
 };
 

@@ -1,6 +1,6 @@
 import type { Day } from "../day.ts";
 import { distance } from "../exercises/index.ts";
-import { effortAtHeaviest, type StartingLoad, startingLoad } from "../loads/index.ts";
+import { effortAtHeaviest, type LoadsLeft, loadsLeft, type StartingLoad, startingLoad } from "../loads/index.ts";
 import {
   areNeighbours,
   type Catalogue,
@@ -18,6 +18,7 @@ import {
   type StressTag,
 } from "../model/index.ts";
 import { type Admission, type Admit, admitter } from "../offer/index.ts";
+import type { Load } from "../units.ts";
 import { doseFor, takesLoad } from "./dose-for.ts";
 import { reason } from "./reasons.ts";
 import type { Line } from "./task.ts";
@@ -49,6 +50,8 @@ export interface Candidate {
   readonly tooLight: boolean;
   /** With what another dose of this form begins: of another week, or of one set. */
   readonly startOf: (dose: Dose) => StartingLoad;
+  /** The loads here that no limit forbids; of a place that lists none, the wanted one. */
+  readonly loadsLeft: (wanted?: Load) => LoadsLeft;
   readonly want: number;
   readonly lines: readonly Line[];
 }
@@ -162,6 +165,7 @@ function consider(context: FitContext, admit: Admit, slot: Slot, exercise: Exerc
     notes: admission.notes,
     start,
     startOf,
+    loadsLeft: (wanted) => loadsLeft({ exercise, person, place, on, cap }, wanted),
     tooLight,
     want: lines.reduce((sum, line) => sum + line.points, 0),
     lines,

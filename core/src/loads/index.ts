@@ -5,6 +5,7 @@ export * from "./leg-load.ts";
 export { easiestFirst, type LoadSet } from "./load-set.ts";
 export { type BarAndSide, loadingOf } from "./loading-of.ts";
 export { loadsFor } from "./loads-for.ts";
+export { type LoadsLeft, loadsLeft } from "./loads-left.ts";
 export * from "./moved-by.ts";
 export * from "./nearest.ts";
 export { rampLoads } from "./ramp-loads.ts";

@@ -83,7 +83,12 @@ export function startingLoad(context: StartingLoadContext): StartingLoad {
 }
 
 /** The hardest load that the share in a cap lets through; undefined without one, or when today's 1RM is not known. */
-function mostByShare({ exercise, person, on, cap }: StartingLoadContext): Mass | undefined {
+export function mostByShare({
+  exercise,
+  person,
+  on,
+  cap,
+}: Pick<StartingLoadContext, "exercise" | "person" | "on" | "cap">): Mass | undefined {
   const strength = cap?.percent === undefined ? undefined : ownStrength(exercise, person, on);
   if (cap?.percent === undefined || strength === undefined || strength.old) return undefined;
   return offScale(exercise, person, Math.floor((strength.low * cap.percent) / 100) as Mass);

@@ -131,6 +131,7 @@ function hurtOf({ event, first }: Standing): readonly HurtRecord[] {
       howMuch: data.howMuch,
       at: first.at,
       n: first.n,
+      device: first.device,
     },
   ];
 }
@@ -146,10 +147,13 @@ function decisionsOf(events: readonly StaveEvent[]): readonly Decided[] {
 function decidedOf(event: StaveEvent): Decided {
   const { id, n, at } = event;
   const kind = event.kind as Exclude<DecisionKind, "undone">;
-  if (is(event, "pinned")) return { id, n, at, by: event.data.by, kind, patch: event.data.patch };
+  if (is(event, "pinned")) {
+    const { by, patch, cut = {} } = event.data;
+    return { id, n, at, by, kind, patch, cut };
+  }
   const { by, ...said } = (event as StaveEvent<"accepted">).data;
   const { proposal, patch, evidence, cut, engine } = said;
-  const answered = { id, n, at, by, kind, proposal: { proposal, patch, evidence, cut, engine } };
+  const answered = { id, n, at, by, kind, cut, proposal: { proposal, patch, evidence, cut, engine } };
   if (is(event, "changed")) return { ...answered, patch: event.data.instead };
   return kind === "accepted" ? { ...answered, patch } : answered;
 }

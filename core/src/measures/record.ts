@@ -40,6 +40,7 @@ export interface HurtRecord {
   readonly at: number;
   /** Its place in the order of events. */
   readonly n: number;
+  readonly device: string;
 }
 
 /** One occurrence of a session, as far as it was recorded. */
@@ -68,6 +69,8 @@ export interface Decided {
   readonly proposal?: Proposal;
   /** What is applied; undefined for a refusal. */
   readonly patch?: Patch;
+  /** What could be known when it was said. */
+  readonly cut: Cut;
 }
 
 /** Everything that a person's events say. */

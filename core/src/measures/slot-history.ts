@@ -53,18 +53,49 @@ export function loadAsked({ load, loads }: PlanSlot, set: number): Load | undefi
   return loads?.[set] ?? load;
 }
 
+/** Everything that was asked and recorded, slot by slot: the training log of one person. */
+export type Log = readonly SlotSession[];
+
 /**
- * A slot of a plan beside its record: each session that has a record, in the plan's order.
+ * Every slot of every session that has a record, beside what was asked of it: by the revision that was on the screen
+ * where that is known, else by the one that stands.
  *
- * @param plan the revision that stands; its past sessions show what was asked of them
+ * @param plan the revision that stands, if any does; its order is the log's
+ * @param revisionOf an older revision by its id
  */
-export function slotHistory(plan: Plan, record: RecordFold, slot: SlotKey): readonly SlotSession[] {
-  const recorded = new Map(record.sessions.map((session) => [session.session, session]));
-  return occurrencesOf(plan).flatMap((occurrence) => {
-    const session = recorded.get(occurrence.id);
-    const asked = slotsIn(occurrence.session).find(({ key }) => key === slot);
-    return session === undefined || asked === undefined ? [] : [beside(occurrence, session, asked)];
-  });
+export function logOf(plan: Plan | undefined, record: RecordFold, revisionOf: (id: string) => Plan | undefined): Log {
+  const byRevision = new Map<string, ReadonlyMap<string, Occurrence>>();
+  const occurrenceIn = (revision: string, session: string) => {
+    const known = byRevision.get(revision) ?? byId(revisionOf(revision) ?? plan);
+    byRevision.set(revision, known);
+    return known.get(session);
+  };
+  const order = new Map([...byId(plan).keys()].map((id, at) => [id, at]));
+  const place = (session: string) => order.get(session) ?? order.size;
+  return record.sessions
+    .toSorted((a, b) => place(a.session) - place(b.session))
+    .flatMap((session) => {
+      const occurrence = occurrenceIn(session.plan, session.session);
+      if (occurrence === undefined) return [];
+      return slotsIn(occurrence.session).map((asked) => beside(occurrence, session, asked));
+    });
+}
+
+function byId(plan: Plan | undefined): ReadonlyMap<string, Occurrence> {
+  return new Map(plan === undefined ? [] : occurrencesOf(plan).map((occurrence) => [occurrence.id, occurrence]));
+}
+
+/** @returns the sessions of one slot, in the plan's order */
+export function slotHistory(log: Log, slot: SlotKey): readonly SlotSession[] {
+  return log.filter(({ asked }) => asked.key === slot);
+}
+
+/** @returns everything recorded of one exercise, whatever slot it stood in, in the order in which it was recorded */
+export function exerciseHistory(log: Log, exercise: ExerciseId): readonly SlotSession[] {
+  return log
+    .map((session) => ({ ...session, sets: session.sets.filter((set) => set.exercise === exercise) }))
+    .filter(({ sets }) => sets.length > 0)
+    .sort((a, b) => a.n - b.n);
 }
 
 function beside(occurrence: Occurrence, session: SessionRecord, asked: PlanSlot): SlotSession {
@@ -98,14 +129,4 @@ export function leastOf(reading: Reading | undefined): number | undefined {
   if ("both" in reading) return reading.both;
   const { left, right } = reading as { readonly left?: number; readonly right?: number };
   return left === undefined || right === undefined ? undefined : Math.min(left, right);
-}
-
-/** Everything recorded of one exercise, whatever slot it stood in, in the order in which it was recorded. */
-export function exerciseHistory(plan: Plan, record: RecordFold, exercise: ExerciseId): readonly SlotSession[] {
-  const slots = new Set(occurrencesOf(plan).flatMap(({ session }) => slotsIn(session).map(({ key }) => key)));
-  return [...slots]
-    .flatMap((slot) => slotHistory(plan, record, slot))
-    .map((session) => ({ ...session, sets: session.sets.filter((set) => set.exercise === exercise) }))
-    .filter(({ sets }) => sets.length > 0)
-    .sort((a, b) => a.n - b.n);
 }

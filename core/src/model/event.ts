@@ -68,7 +68,8 @@ export interface EventData {
   readonly accepted: Proposal & { readonly by: string };
   readonly changed: Proposal & { readonly by: string; readonly instead: Patch };
   readonly refused: Proposal & { readonly by: string };
-  readonly pinned: { readonly patch: Patch; readonly by: string };
+  /** `cut` is what the coach could know when it was said. */
+  readonly pinned: { readonly patch: Patch; readonly by: string; readonly cut?: Cut };
   /** Takes back an accepted, changed, refused or pinned event by its id. */
   readonly undone: { readonly decision: string; readonly by: string };
 }

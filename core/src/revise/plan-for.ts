@@ -3,7 +3,7 @@ import { addDays, type Day } from "../day.ts";
 import { type FitInput, fitPhase } from "../fit/index.ts";
 import type { Catalogue, Person, Phase, Place, Plan, PlanPhase, Programme, Reason } from "../model/index.ts";
 import { clearanceOf, mayPrint } from "../offer/index.ts";
-import { planWeek } from "./plan-week.ts";
+import { type Pins, planWeek } from "./plan-week.ts";
 import { reason } from "./reasons.ts";
 
 export interface PlanInput {
@@ -40,28 +40,50 @@ export function sessionsPerWeek(
   return Math.min(days, person.perWeek ?? days, phase.sessions.length);
 }
 
-interface Days {
+/** A stretch of days, both ends included. */
+export interface Days {
   readonly on: Day;
   readonly to: Day;
 }
 
 /** @returns the first and the last day of each phase, for a plan whose weeks have so many days */
-function daysOfPhases(input: PlanInput): readonly Days[] {
-  const weekDays = weekDaysOf(input.person);
+export function daysOfPhases({
+  programme,
+  person,
+  on,
+}: Pick<PlanInput, "programme" | "person" | "on">): readonly Days[] {
+  const weekDays = weekDaysOf(person);
   let week = 0;
-  return input.programme.phases.map((phase) => {
-    const on = addDays(input.on, week * weekDays);
+  return programme.phases.map((phase) => {
+    const first = addDays(on, week * weekDays);
     week += phase.weeks;
-    return { on, to: addDays(input.on, week * weekDays - 1) };
+    return { on: first, to: addDays(on, week * weekDays - 1) };
   });
 }
 
-/** What fit is asked for one phase of the programme, 0 = first. */
-export function fitTask(input: PlanInput, index: number): FitInput {
+/**
+ * What fit is asked for one phase of the programme, 0 = first.
+ *
+ * @param days for which it is to be safe
+ */
+export function fitTask(input: Omit<PlanInput, "made">, index: number, days = daysOfPhases(input)[index]!): FitInput {
   const { programme, person, place, catalogue } = input;
   const phase = programme.phases[index]!;
   const perWeek = Math.max(1, sessionsPerWeek(input, phase));
-  return { programme, phase, person, place, catalogue, ...daysOfPhases(input)[index]!, perWeek };
+  return { programme, phase, person, place, catalogue, ...days, perWeek };
+}
+
+/** One phase of a plan, solved and dosed, with the coach's decisions in it. */
+export function planPhase(task: FitInput, pins: Pins): PlanPhase {
+  const { phase } = task;
+  const fitted = fitPhase(task);
+  const { must, want, bound, proven } = fitted.solution;
+  return {
+    key: phase.key,
+    title: phase.title,
+    score: { must, want, bound, proven },
+    weeks: Array.from({ length: phase.weeks }, (_, week) => planWeek(task, fitted, week + 1, pins)),
+  };
 }
 
 /**
@@ -76,17 +98,7 @@ export function fitTask(input: PlanInput, index: number): FitInput {
  */
 export function planFor(input: PlanInput): Plan {
   const { programme, person } = input;
-  const phases = programme.phases.map((phase, index): PlanPhase => {
-    const task = fitTask(input, index);
-    const fitted = fitPhase(task);
-    const { must, want, bound, proven } = fitted.solution;
-    return {
-      key: phase.key,
-      title: phase.title,
-      score: { must, want, bound, proven },
-      weeks: Array.from({ length: phase.weeks }, (_, week) => planWeek(task, fitted, week + 1)),
-    };
-  });
+  const phases = programme.phases.map((_, index) => planPhase(fitTask(input, index), new Map()));
   return {
     id: `${person.id}/${programme.id}/${programme.version}`,
     person: person.id,
@@ -98,16 +110,25 @@ export function planFor(input: PlanInput): Plan {
   };
 }
 
-/** What the coach must see before anything else: questions that are due, a person who cannot be given a sheet. */
-function notesFor(input: PlanInput): readonly Reason[] {
-  const { person, on, programme } = input;
+/**
+ * What the coach must see before anything else: questions that are due, a person who cannot be given a sheet.
+ *
+ * @param phases days for which each phase is to be safe
+ * @param on the day it is said
+ */
+export function notesFor(
+  input: Omit<PlanInput, "made">,
+  phases = daysOfPhases(input),
+  on = input.on,
+): readonly Reason[] {
+  const { person, programme } = input;
   const print = mayPrint(person, on);
   const perWeek = Math.min(...programme.phases.map((phase) => sessionsPerWeek(input, phase)));
   const most = Math.max(...programme.phases.map((phase) => phase.sessions.length));
   return [
     ...(print.ok ? [] : [print.reason]),
     ...clearanceOf(person, on).asks,
-    ...daysOfPhases(input).flatMap(({ on: first, to }) => clearanceOf(person, first, to).throughout),
+    ...phases.flatMap(({ on: first, to }) => clearanceOf(person, first, to).throughout),
     ...(perWeek === 0 ? [reason("plan/no-day", { minutes: person.minutes })] : []),
     ...(perWeek > 0 && perWeek < most ? [reason("plan/in-turn", { days: perWeek, sessions: most })] : []),
   ];

@@ -8,16 +8,22 @@ import {
 } from "../fit/index.ts";
 import { loadsFor, rampLoads } from "../loads/index.ts";
 import { isLight, lightDose, rampDose, sessionSeconds } from "../measures/index.ts";
-import type { Dose, ExerciseId, PlanSession, PlanSlot, PlanWeek } from "../model/index.ts";
+import type { Dose, ExerciseId, PlanSession, PlanSlot, PlanWeek, Reason, SlotKey } from "../model/index.ts";
+import type { SlotPins } from "./patches-in-force.ts";
+import { pinnedLoad } from "./pinned-load.ts";
+import { reason } from "./reasons.ts";
 import { slotStart } from "./slot-start.ts";
+
+/** The coach's decisions, by slot. */
+export type Pins = ReadonlyMap<SlotKey, SlotPins>;
 
 /** Most forms a slot offers to swap to; the phone carries them. */
 const MOST_OFFERED = 12;
 
 /** @returns one week of a fitted phase, with light weeks taken down */
-export function planWeek(input: FitInput, fitted: FittedPhase, week: number): PlanWeek {
+export function planWeek(input: FitInput, fitted: FittedPhase, week: number, pins: Pins = new Map()): PlanWeek {
   const light = isLight(input.phase, week);
-  return { week, light, sessions: fitted.sessions.map((session) => planSession(input, session, week, light)) };
+  return { week, light, sessions: fitted.sessions.map((session) => planSession(input, session, week, light, pins)) };
 }
 
 /** Other forms for this slot, best first. */
@@ -28,11 +34,15 @@ function offerOf({ choices, chosen }: FittedSlot): readonly ExerciseId[] {
     .map((candidate) => candidate.exercise.id);
 }
 
-function planSlot(slot: FittedSlot, week: number, light: boolean): PlanSlot | undefined {
+function planSlot(slot: FittedSlot, week: number, light: boolean, pins: Pins): PlanSlot | undefined {
   const { chosen, doses, key } = slot;
   const asked = doses[week - 1];
   if (chosen === undefined || asked === undefined) return undefined;
-  const start = slotStart(chosen, asked);
+  const { load, dose } = pins.get(key) ?? {};
+  const isFor = (pin: { readonly form?: ExerciseId | undefined }) =>
+    pin.form === undefined || pin.form === chosen.exercise.id;
+  const begin = slotStart(chosen, asked);
+  const start = load !== undefined && isFor(load) ? pinnedLoad(chosen, begin, load.load) : begin;
   return {
     key,
     exercise: chosen.exercise.id,
@@ -43,7 +53,7 @@ function planSlot(slot: FittedSlot, week: number, light: boolean): PlanSlot | un
       ? {}
       : { loads: light ? start.loads.slice(0, lightDose(asked).sets.length) : start.loads }),
     ...(start.find === undefined ? {} : { find: start.find }),
-    why: [...whyThis(slot), ...start.why],
+    why: [...whyThis(slot), ...(dose !== undefined && isFor(dose) ? [reason("plan/dose-decided")] : []), ...start.why],
     offer: offerOf(slot),
   };
 }
@@ -62,17 +72,30 @@ function rampItems(input: FitInput, session: FittedSession, slots: readonly Plan
   });
 }
 
-function planSession(input: FitInput, session: FittedSession, week: number, light: boolean): PlanSession {
+function whyPaused({ key, chosen }: FittedSlot, pins: Pins): readonly Reason[] {
+  const until = pins.get(key)?.paused?.until;
+  const data = { exercise: chosen?.exercise.id ?? null, ...(until === undefined ? {} : { until }) };
+  return [reason("plan/paused", data)];
+}
+
+function planSession(input: FitInput, session: FittedSession, week: number, light: boolean, pins: Pins): PlanSession {
+  const isPaused = ({ key }: FittedSlot) => pins.get(key)?.paused !== undefined;
   const fitted = session.blocks.map((block) => ({
     ...block,
-    slots: block.slots.flatMap((slot) => planSlot(slot, week, light) ?? []),
+    slots: block.slots.flatMap((slot) => (isPaused(slot) ? [] : (planSlot(slot, week, light, pins) ?? []))),
   }));
   const blocks = fitted
     .filter((block) => block.slots.length > 0)
-    .map(({ kind, restS, slots }) => ({ kind, slots, ...(restS === undefined ? {} : { restS }) }));
+    .map(({ kind, restS, slots }) =>
+      slots.length < 2
+        ? { kind: "straight" as const, slots }
+        : { kind, slots, ...(restS === undefined ? {} : { restS }) },
+    );
   const slots = blocks.flatMap((block) => block.slots);
   const open = session.blocks.flatMap((block) =>
-    block.slots.filter((slot) => slot.chosen === undefined).map((slot) => ({ key: slot.key, why: whyThis(slot) })),
+    block.slots
+      .filter((slot) => slot.chosen === undefined || isPaused(slot))
+      .map((slot) => ({ key: slot.key, why: isPaused(slot) ? whyPaused(slot, pins) : whyThis(slot) })),
   );
   const warmup = [
     ...session.warmup.map(({ exercise, dose }) => ({ exercise: exercise.id, dose })),

@@ -8,6 +8,16 @@ export const PLAN_CODES = [
   "plan/no-day",
   /** days, sessions */
   "plan/in-turn",
+  /** load */
+  "plan/load-decided",
+  /** load: decided, chosen: the hardest here that is easier and allowed */
+  "plan/load-beaten",
+  /** load: decided; nothing here that is as easy is allowed, or the form takes no load */
+  "plan/load-cannot-be",
+  /** no data */
+  "plan/dose-decided",
+  /** exercise, or null; until, when it was said */
+  "plan/paused",
 ] as const;
 export type PlanCode = (typeof PLAN_CODES)[number];
 

@@ -6,6 +6,8 @@ import type { PlanInput } from "./plan-for.ts";
 export interface Situation extends Omit<PlanInput, "made"> {
   /** Every event of this person that is known, in any order. */
   readonly events: readonly StaveEvent[];
+  /** An older revision of this person's plan, by its id: what was asked of a session is what was on its screen. */
+  readonly revisionOf: (id: string) => Plan | undefined;
   readonly today: Day;
   /** The day on which an instant falls where this person trains. */
   readonly dayOf: (at: number) => Day;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../day.ts";
 import type { Candidate } from "../fit/index.ts";
-import { startingLoad } from "../loads/index.ts";
+import { loadsLeft, startingLoad } from "../loads/index.ts";
 import type { Dose, Exercise, Lift, SetDose } from "../model/index.ts";
 import { madeUpExercise, madeUpPerson, madeUpPlace, reps, sets } from "../testing/index.ts";
 import { slotStart } from "./slot-start.ts";
@@ -17,7 +17,9 @@ function candidateOf(dose: Dose, lifts: readonly Lift[], exercise: Exercise = sq
   const startOf = (asked: Dose) => startingLoad({ exercise, dose: asked, person, place: gym, on });
   const start = startOf(dose);
   const light = tooLight || start.kind === "too light";
-  return { exercise, doses: [dose], watch: [], notes: [], start, tooLight: light, startOf, want: 0, lines: [] };
+  const left = () => loadsLeft({ exercise, person, place: gym, on, cap: {} });
+  const kept = { startOf, loadsLeft: left, want: 0, lines: [] };
+  return { exercise, doses: [dose], watch: [], notes: [], start, tooLight: light, ...kept };
 }
 /** A 1RM of 100 kg by the record itself. */
 const hundred: Lift = { exercise: "squat", load: kgs(100)[0]!, reps: 1, on: day("2027-02-20") };

@@ -6,6 +6,7 @@ import { calendarReasons } from "./en/reasons-calendar.ts";
 import { constraints, fitReasons, planReasons } from "./en/reasons-fit.ts";
 import { loadReasons } from "./en/reasons-loads.ts";
 import { offerReasons } from "./en/reasons-offer.ts";
+import { capacityReasons, progressReasons } from "./en/reasons-progress.ts";
 import { screenReasons } from "./en/reasons-screen.ts";
 import { remedies } from "./en/remedies.ts";
 import { sheet } from "./en/sheet.ts";
@@ -37,6 +38,8 @@ export const en = {
     ...planReasons,
     ...screenReasons,
     ...assessReasons,
+    ...progressReasons,
+    ...capacityReasons,
   },
   words: {
     muscles,

@@ -6,8 +6,10 @@ import { CHECKS, checkProgramme } from "../checks/index.ts";
 import { CATALOGUE } from "../exercises/index.ts";
 import { FIT_CODES } from "../fit/index.ts";
 import { LOAD_CODES } from "../loads/index.ts";
+import { CAPACITY_CODES } from "../measures/index.ts";
 import { readProgramme } from "../model/index.ts";
 import { OFFER_CODES } from "../offer/index.ts";
+import { PROGRESS_CODES } from "../progress/index.ts";
 import { PLAN_CODES } from "../revise/index.ts";
 import { ANSWER_PROBLEMS, SCREEN_CODES } from "../screen/index.ts";
 import {
@@ -53,6 +55,8 @@ test("every reason and every check has a sentence", () => {
     ...PLAN_CODES,
     ...SCREEN_CODES,
     ...ASSESS_CODES,
+    ...PROGRESS_CODES,
+    ...CAPACITY_CODES,
   ];
   expect(reasons.filter((code) => !(code in en.reasons))).toEqual([]);
   expect(CHECKS.filter(({ id }) => !(id in en.findings) || !(id in en.whys))).toEqual([]);

@@ -1,8 +1,9 @@
 import type { FitCode } from "../../fit/index.ts";
 import type { PlanCode } from "../../revise/index.ts";
-import { type Data, dataListIn, numberIn, said, wordsIn } from "../facts.ts";
+import { type Data, dataListIn, MISSING, numberIn, said, wordsIn } from "../facts.ts";
 import type { Names, Say } from "../names.ts";
 import { listed, plural } from "./number.ts";
+import { loadIn, printDate } from "./units.ts";
 import { patterns, tags } from "./words.ts";
 
 /** The reasons that stand inside another one, each as a clause. */
@@ -60,6 +61,17 @@ export const planReasons: Readonly<Record<PlanCode, Say>> = {
     `0 days a week leave a window of ${said(data, "minutes")} min or of the shortest session. The plan shows one session a week; no date can be given.`,
   "plan/in-turn": (data) =>
     `${plural(numberIn(data, "days"), "day", "days")} a week for ${plural(numberIn(data, "sessions"), "session", "sessions")}: they are done in turn.`,
+  "plan/load-decided": (data) => `${loadIn(data, "load") ?? MISSING}, as the coach decided.`,
+  "plan/load-beaten": (data) =>
+    `The coach decided on ${loadIn(data, "load") ?? MISSING}, which is not here or over a limit: ${loadIn(data, "chosen") ?? MISSING} instead.`,
+  "plan/load-cannot-be": (data) =>
+    `The coach decided on ${loadIn(data, "load") ?? MISSING}, and neither it nor anything easier is here and allowed.`,
+  "plan/dose-decided": () => "Dosed as the coach decided.",
+  "plan/paused": (data, names) => {
+    const until = data["until"];
+    const what = typeof data["exercise"] === "string" ? names.exercise(data["exercise"]) : "This slot";
+    return `${what} waits${typeof until === "string" ? ` until ${printDate(until)}` : " until the coach takes it up again"}.`;
+  },
 };
 
 /** What a constraint of the fit is called in a comparison of two plans. */
