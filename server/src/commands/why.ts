@@ -99,7 +99,6 @@ export async function why(path: string, slotKey: string, options: WhyOptions, io
         others: read.value.roster.places,
         catalogue: CATALOGUE,
         on: read.value.on,
-        made: plan.made,
       },
       phaseAt,
     );
