@@ -36,11 +36,14 @@ export type Decided =
   | { readonly ok: true; readonly output: DecisionOutput }
   | { readonly ok: false; readonly why: "stale" | "unknown" | "taken" | "no such person" };
 
+/** What a person's files say. */
+type Facts = Omit<Situation, "events" | "today" | "revisionOf">;
+
 /** What is known of a person without asking the database again, and what it was made from. */
 interface Known {
   readonly files: string;
   readonly file: PersonFile;
-  readonly situation: Omit<Situation, "events" | "today">;
+  readonly situation: Facts;
   readonly events: readonly StaveEvent[];
   readonly position: number;
   readonly today?: Day;
@@ -55,6 +58,7 @@ export class Practice {
   readonly #inTurn = new InTurn();
   readonly #known = new Map<string, Known>();
   readonly #programmes = new Map<string, Programme>();
+  readonly #revisions = new Map<string, Map<string, Plan>>();
   #places: { readonly hashes: string; readonly places: readonly Place[] } = { hashes: "", places: [] };
   #morning: { readonly key: readonly (PlannedPerson | Day)[]; readonly morning: Morning } | undefined;
 
@@ -132,10 +136,23 @@ export class Practice {
     const known = await this.#upToDate(document);
     const today = known.situation.dayOf(now);
     if (known.planned !== undefined && known.today === today) return known.planned;
-    const situation: Situation = { ...known.situation, events: known.events, today };
+    const revisionOf = await this.#revisionsOf(document.id, known.events);
+    const situation: Situation = { ...known.situation, events: known.events, today, revisionOf };
     const planned = { ...situation, plan: await this.#planFor(situation) };
     this.#known.set(document.id, { ...known, today, planned });
     return planned;
+  }
+
+  /** The revisions that were on the screens of what was recorded. */
+  async #revisionsOf(person: string, events: readonly StaveEvent[]): Promise<Situation["revisionOf"]> {
+    const known = this.#revisions.get(person) ?? new Map<string, Plan>();
+    this.#revisions.set(person, known);
+    for (const id of new Set(events.flatMap(({ of }) => of?.plan ?? []))) {
+      if (known.has(id)) continue;
+      const found = await this.#store.revision(this.#id, person, id);
+      if (found !== undefined) known.set(id, found.plan);
+    }
+    return (id) => known.get(id);
   }
 
   /** The plan that stands, or the next revision if what it would be made from has changed. */
@@ -172,10 +189,7 @@ export class Practice {
     return known;
   }
 
-  async #situationOf(
-    { person, programme, on }: PersonFile,
-    places: readonly Place[],
-  ): Promise<Omit<Situation, "events" | "today">> {
+  async #situationOf({ person, programme, on }: PersonFile, places: readonly Place[]): Promise<Facts> {
     const place = places.find(({ id }) => id === person.place);
     if (place === undefined) throw new Error(`The database lacks the place ${person.place} of a person`);
     return {
