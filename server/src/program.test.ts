@@ -1,8 +1,9 @@
-import { spawnSync } from "node:child_process";
+import { execFileSync, spawnSync } from "node:child_process";
 import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { EXAMPLES } from "./examples.ts";
 import { main } from "./program.ts";
 
 const ROOM = "examples/ropewalk";
@@ -166,6 +167,43 @@ describe("bad input ends with status 2, its place, and nothing written", () => {
     expect(await stave("fit", PROGRAMME, ...PEOPLE.slice(0, 4), "--from", "2027-02-29")).toMatchObject({ exit: 2 });
   });
 
+  test("what is missing is named", async () => {
+    const { err } = await stave("check", write("no-goal.yaml", GOOD.replace("goal: general\n", "")));
+    expect(err).toMatch(/no-goal\.yaml, line 1, column 1: “goal” is missing here\. Allowed: general, strength/);
+  });
+
+  test("a roster of nobody, the same programme twice, a day beyond all years", async () => {
+    expect(await fit("stave: 1\npeople: []\n", hut(""))).toMatchObject({
+      exit: 2,
+      err: expect.stringMatching(/people\.yaml: 0 people in the roster/),
+    });
+    expect(await stave("fit", PROGRAMME, PROGRAMME, ...PEOPLE)).toMatchObject({
+      exit: 2,
+      err: expect.stringMatching(/harbour-steps\.yaml, line \d+, column \d+: This programme is named twice/),
+    });
+    expect(await stave("fit", PROGRAMME, ...PEOPLE.slice(0, 4), "--from", "9999-12-31")).toMatchObject({
+      exit: 2,
+      err: expect.stringMatching(/--from: A year out of range\. .*1900–2199/),
+    });
+  });
+
+  test("schedule of a programme for nobody; but somebody else's programme beside one's own is nothing wrong", async () => {
+    const other = person(`${windows}    programme: another\n`);
+    const files = ["--people", write("people.yaml", other), "--places", write("places.yaml", hut(""))];
+    expect(await stave("schedule", write("p.yaml", GOOD), ...files)).toMatchObject({
+      exit: 2,
+      err: expect.stringMatching(/p\.yaml, line 2, column 5: 0 people follow this programme.*trial/s),
+    });
+    const both = [PROGRAMME, `${ROOM}/slipway-strength.yaml`];
+    expect(await stave("fit", ...both, ...PEOPLE, "--person", "dagny")).toMatchObject({ exit: 0 });
+  });
+
+  test("a pipe that nobody writes to is not waited for", async () => {
+    const pipe = join(folder, "pipe.yaml");
+    execFileSync("mkfifo", [pipe]);
+    expect(await stave("check", pipe)).toMatchObject({ exit: 2, err: expect.stringMatching(/not a plain file/) });
+  });
+
   test("an unknown flag and a missing option", async () => {
     expect(await stave("check", PROGRAMME, "--jsn")).toMatchObject({ exit: 2, err: expect.stringMatching(/--json/) });
     expect(await stave("fit", PROGRAMME)).toMatchObject({ exit: 2, err: expect.stringMatching(/--people/) });
@@ -307,6 +345,27 @@ describe("what commands answer", () => {
       exit: 2,
       err: expect.stringMatching(/squat/),
     });
+  });
+
+  test("every example that help shows does what it shows", async () => {
+    const room = /--out (\S+)/;
+    for (const [command, lines] of Object.entries(EXAMPLES)) {
+      const { exit, out } = await stave(command, "--help");
+      expect(exit).toBe(0);
+      for (const line of lines) {
+        expect(out).toContain(`npx ${line}`);
+        if (command === "demo") continue;
+        const words = [...line.replace(room, `--out ${join(folder, "$1")}`).matchAll(/"([^"]*)"|(\S+)/g)];
+        const args = words.map(([, quoted, plain]) => quoted ?? plain!).slice(1);
+        const ran = await stave(...args);
+        expect([line, ran.exit, ran.err.replace(/^fitted .*$/gm, "").trim()]).toEqual([
+          line,
+          line.includes("bad-twin") ? 1 : 0,
+          "",
+        ]);
+        expect(ran.out.length).toBeGreaterThan(20);
+      }
+    }
   });
 
   test("help says what each command is for and shows the cautions", async () => {

@@ -11,11 +11,14 @@ import { schedule } from "./commands/schedule.ts";
 import { screen } from "./commands/screen.ts";
 import { sheet } from "./commands/sheet.ts";
 import { why } from "./commands/why.ts";
+import { EXAMPLES } from "./examples.ts";
+import { ENGINE } from "./made-by.ts";
 
 const CAUTION = `
 Stave plans exercise. It does not diagnose, treat or clear anyone. Stop at chest pain, faintness, unusual breathlessness,
 sharp or rising pain. Clinicians' advice, local law, insurance and the coach's licence come first.
 
+"stave help COMMAND" tells one command with an example; "stave demo" shows all of it at work.
 Exit status: 0 done, 1 a finding stops, 2 input that cannot be read.`;
 
 function whole(least: number, most: number): (text: string) => number {
@@ -27,10 +30,15 @@ function whole(least: number, most: number): (text: string) => number {
   };
 }
 
+function folder(text: string): string {
+  if (text.trim() === "") throw new InvalidArgumentError("It is a folder.");
+  return text;
+}
+
 function withPeople(command: Command): Command {
   return command
-    .requiredOption("--people <file>", "roster file")
-    .requiredOption("--places <file>", "places file")
+    .requiredOption("--people <file>", "roster file (required)")
+    .requiredOption("--places <file>", "places file (required)")
     .option("--person <id>", "only this person")
     .option("--from <day>", "first day of the plan, YYYY-MM-DD; next Monday when left out")
     .option("--json", "one JSON document instead of words");
@@ -39,6 +47,7 @@ function withPeople(command: Command): Command {
 function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command {
   const stave = new Command("stave")
     .description("Checks strength programmes, fits them to people, puts them on real days and prints them.")
+    .version(ENGINE, "--version", "version of this program")
     .addHelpText("after", CAUTION)
     .exitOverride()
     .configureOutput({ writeOut: io.out, writeErr: io.err })
@@ -57,7 +66,7 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .description("fits programmes to the people of a roster: every slot filled, dosed, with reasons")
     .argument("<programme...>", "programme files; with several, the roster says who has which")
     .option("--reasons", "say why each movement was chosen")
-    .option("--out <folder>", "write plans as JSON and CSV")
+    .option("--out <folder>", "write plans as JSON and CSV", folder)
     .action((files: string[], options) => run(fit(files, options, io), options.json));
   withPeople(stave.command("why"))
     .description("why a slot holds what it holds for one person, and why not something else")
@@ -77,13 +86,13 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
   withPeople(stave.command("sheet"))
     .description("prints a sheet per person to be filled by pencil, as PDF; needs a screening outcome that stands")
     .argument("<programme...>", "programme files")
-    .requiredOption("--out <folder>", "where to write")
+    .requiredOption("--out <folder>", "where to write (required)", folder)
     .option("--paper <size>", "a4 or letter", "a4")
     .action((files: string[], options) => run(sheet(files, options, io), options.json));
   withPeople(stave.command("calendar"))
     .description("writes a calendar file per person; an earlier file in the folder is taken on")
     .argument("<programme...>", "programme files")
-    .requiredOption("--out <folder>", "where to write")
+    .requiredOption("--out <folder>", "where to write (required)", folder)
     .option("--weeks <number>", "weeks to place", whole(1, 52), 4)
     .action((files: string[], options) => run(calendar(files, options, io), options.json));
   withPeople(stave.command("import"))
@@ -133,9 +142,13 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
   stave
     .command("demo")
     .description("runs the whole job on the made-up Ropewalk Room: checks, fits, dates, prints")
-    .option("--out <folder>", "where to write", "out")
+    .option("--out <folder>", "where to write", folder, "out")
     .option("--json", "one JSON document instead of words")
     .action((options) => run(demo(options, io), options.json));
+  for (const command of stave.commands) {
+    const lines = (EXAMPLES[command.name()] ?? []).map((line) => `  npx ${line}`);
+    if (lines.length > 0) command.addHelpText("after", `\nFor example:\n${lines.join("\n")}`);
+  }
   return stave;
 }
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { z } from "zod";
 import { civil, day, printDay } from "../day.ts";
-import { dayPiece, given, idPiece, knownPiece, loadsPiece, namePiece, tellSameIds } from "./file-pieces.ts";
+import { dayPiece, given, idPiece, knownPiece, loadsPiece, namePiece, readDay, tellSameIds } from "./file-pieces.ts";
 
 function told(schema: z.ZodType, value: unknown): readonly unknown[] {
   return (schema.safeParse(value).error?.issues ?? []).map((issue) => ("params" in issue ? issue.params : issue.code));
@@ -36,6 +36,13 @@ test("a day beyond the end of its month is told the last one that there is", () 
   }
   expect(told(dayPiece, "2027-00-10")).toEqual([{ code: "date/none", found: "2027-00-10" }]);
   expect(told(dayPiece, "2027-12-32")).toEqual([{ code: "date/none", found: "2027-12-32" }]);
+});
+
+test("a day that stands alone is read as one in a file", () => {
+  expect(readDay("2027-01-11")).toEqual({ ok: true, value: day("2027-01-11") });
+  for (const text of ["monday", "2027-02-29", "2200-01-01", ""]) {
+    expect(readDay(text)).toMatchObject({ ok: false, wrong: told(dayPiece, text)[0] });
+  }
 });
 
 test("years from 1900 to 2199", () => {

@@ -92,18 +92,26 @@ export function printLoad(load: Load): string {
   return `${load.value} ${load.unit}`;
 }
 
-/** A date that exists, 1900 to 2199. */
-export const dayPiece = z.string().transform((text, ctx): Day => {
+/** A date that exists, 1900 to 2199; or what is wrong with its text. */
+export function readDay(
+  text: string,
+): { readonly ok: true; readonly value: Day } | { readonly ok: false; readonly wrong: Told } {
   const found = parseDay(text);
+  const wrong = (told: Told) => ({ ok: false, wrong: told }) as const;
   if (found === undefined) {
-    if (!DAY.test(text)) return never(ctx, { code: "date/form", found: text.slice(0, 40), allowed: "2027-01-11" });
+    if (!DAY.test(text)) return wrong({ code: "date/form", found: text.slice(0, 40), allowed: "2027-01-11" });
     const near = lastOfMonth(text);
-    return never(ctx, { code: "date/none", found: text, ...(near ? { maybe: near } : {}) });
+    return wrong({ code: "date/none", found: text, ...(near ? { maybe: near } : {}) });
   }
   if (!(found >= FIRST_DAY && found <= LAST_DAY)) {
-    return never(ctx, { code: "date/years", found: text, allowed: "1900–2199" });
+    return wrong({ code: "date/years", found: text, allowed: "1900–2199" });
   }
-  return found;
+  return { ok: true, value: found };
+}
+
+export const dayPiece = z.string().transform((text, ctx): Day => {
+  const read = readDay(text);
+  return read.ok ? read.value : never(ctx, read.wrong);
 });
 
 /** The last day of a month that is too short for the date; December never is, and no month has a day 0. */

@@ -22,7 +22,7 @@ export * from "./equipment.ts";
 export * from "./event.ts";
 export * from "./event-order.ts";
 export * from "./exercise.ts";
-export { ALWAYS, dayPiece, given, idPiece, namePiece, tell, tellReversed } from "./file-pieces.ts";
+export { ALWAYS, dayPiece, given, idPiece, namePiece, readDay, tell, tellReversed } from "./file-pieces.ts";
 export * from "./finding.ts";
 export * from "./hurt.ts";
 export { readLoad } from "./load-text.ts";

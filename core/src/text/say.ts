@@ -28,12 +28,14 @@ export function saySources(check: string, words: Messages = en): string {
 }
 
 /**
- * What is wrong with an input: what it is, what was found, what is allowed, a likely cure.
+ * What is wrong with an input: what it is, what was found, what is allowed, a likely cure. `{name}` in a sentence is the
+ * name in the file that the problem is about.
  *
  * @example sayProblem(problem) //=> "A whole number is wanted here. Found: 2.5. Allowed: 1–20 sets. Maybe: 2 sets."
  */
-export function sayProblem({ code, found, allowed, maybe }: Problem, words: Messages = en): string {
-  const what = (words.problems as Readonly<Record<string, string>>)[code] ?? code;
+export function sayProblem({ code, at, found, allowed, maybe }: Problem, words: Messages = en): string {
+  const name = String(at.findLast((part) => typeof part === "string") ?? "");
+  const what = ((words.problems as Readonly<Record<string, string>>)[code] ?? code).replace("{name}", name);
   const { frames } = words;
   return [
     `${what}.`,

@@ -75,7 +75,7 @@ export async function check(paths: readonly string[], options: CheckOptions = {}
     const written = edited.ok
       ? await writeFiles(folderOf(chosen.file.file), [{ path: nameOf(chosen.file.file), content: edited.value }])
       : { problem: edited.problems[0]! };
-    if ("problem" in written) return failed(command, [written.problem]);
+    if ("problem" in written) return failed(command, [{ ...written.problem, file: chosen.file.file }]);
     return await check(paths);
   }
   const result = read.value.map((file, index) => ({

@@ -1,6 +1,6 @@
 import { addDays, type Day, parseDay, printDay, WEEKDAYS, weekdayOf } from "@stave/core/day";
 import type { Person, Plan, Problem } from "@stave/core/model";
-import { nearNames } from "@stave/core/model";
+import { nearNames, readDay } from "@stave/core/model";
 import { fitPerson, type Got, type ProgrammeFile, type Roster, readPeople, readProgrammes } from "./world.ts";
 
 /** What every command about people is told. */
@@ -37,10 +37,24 @@ function problem(code: string, file: string, more: Pick<Problem, "found" | "allo
 }
 
 /** The Monday after today, or the day that was given. */
-function startDay(from: string | undefined, today: string): Day | undefined {
-  if (from !== undefined) return parseDay(from);
-  const now = parseDay(today)!;
-  return addDays(now, 7 - WEEKDAYS.indexOf(weekdayOf(now)));
+function startDay(from: string | undefined, today: string): Got<Day> {
+  if (from === undefined) {
+    const now = parseDay(today)!;
+    return { ok: true, value: addDays(now, 7 - WEEKDAYS.indexOf(weekdayOf(now))) };
+  }
+  const read = readDay(from);
+  return read.ok ? read : { ok: false, problems: [problem(read.wrong.code, "--from", read.wrong)] };
+}
+
+/** Programmes that were named before: the same file twice, or two versions at once. */
+function twice(programmes: readonly ProgrammeFile[]): readonly Problem[] {
+  return programmes.flatMap(({ file, programme, positions }, index) => {
+    const first = programmes.findIndex((other) => other.programme.id === programme.id);
+    if (first === index) return [];
+    const at = ["id"];
+    const place = { file, at, ...positions.at(at) };
+    return [{ code: "fit/programme-twice", ...place, found: `${programme.id}, as in ${programmes[first]!.file}` }];
+  });
 }
 
 /** The programme that the roster names; without a name, or when the coach asks for one person, the only file there is. */
@@ -58,17 +72,10 @@ export async function readTraining(
 ): Promise<Got<Training>> {
   const programmes = await readProgrammes(paths);
   const roster = await readPeople(options.people, options.places);
-  const problems = [programmes, roster].flatMap((read) => (read.ok ? [] : read.problems));
   const on = startDay(options.from, today);
-  if (on === undefined)
-    problems.push(
-      problem(/^\d{4}-\d{2}-\d{2}$/.test(options.from ?? "") ? "date/none" : "date/form", "--from", {
-        found: options.from ?? "",
-        allowed: "YYYY-MM-DD",
-        maybe: today,
-      }),
-    );
-  if (!programmes.ok || !roster.ok || on === undefined) return { ok: false, problems };
+  const problems = [programmes, roster, on].flatMap((read) => (read.ok ? [] : read.problems));
+  if (programmes.ok) problems.push(...twice(programmes.value));
+  if (!programmes.ok || !roster.ok || !on.ok || problems.length > 0) return { ok: false, problems };
   const { people } = roster.value;
   const asked = options.person === undefined ? people : people.filter(({ id }) => id === options.person);
   if (asked.length === 0) {
@@ -77,11 +84,13 @@ export async function readTraining(
     return {
       ok: false,
       problems: [
-        problem("person/unknown", options.people, {
-          found: options.person ?? "0 people",
-          allowed: ids.slice(0, 12).join(", "),
-          ...(maybe === undefined ? {} : { maybe }),
-        }),
+        options.person === undefined
+          ? problem("person/none", options.people, {})
+          : problem("person/unknown", options.people, {
+              found: options.person,
+              allowed: ids.slice(0, 12).join(", "),
+              ...(maybe === undefined ? {} : { maybe }),
+            }),
       ],
     };
   }
@@ -92,7 +101,7 @@ export async function readTraining(
     if (programme === undefined) without.push(person);
     else training.push({ person, programme });
   }
-  return { ok: true, value: { roster: roster.value, programmes: programmes.value, on, training, without } };
+  return { ok: true, value: { roster: roster.value, programmes: programmes.value, on: on.value, training, without } };
 }
 
 /** Reads everything and fits the people asked for. `onDone` is told how far it is. */
@@ -117,9 +126,10 @@ export async function readPlans(
 export function unserved({ plans, programmes, roster }: Plans): readonly Problem[] {
   const isEmpty = ({ plan }: Planned) =>
     plan.phases.every((phase) => phase.weeks.every((week) => week.sessions.every(({ blocks }) => blocks.length === 0)));
-  const nobody = programmes.filter(
-    ({ hash }) => plans.length === 0 || (programmes.length > 1 && !plans.some(({ plan }) => plan.programme === hash)),
-  );
+  const has = (file: ProgrammeFile) =>
+    plans.some(({ programme }) => programme === file) ||
+    (plans.length > 0 && roster.people.some((person) => person.programme === file.programme.id));
+  const nobody = programmes.filter((file) => !has(file));
   return [
     ...plans.filter(isEmpty).map(({ person }) => ({
       code: "fit/nobody-served",
@@ -127,12 +137,14 @@ export function unserved({ plans, programmes, roster }: Plans): readonly Problem
       ...roster.at(person),
       found: `${person.name}: 0 slots filled`,
     })),
-    ...nobody.map(({ file, programme }) =>
-      problem("fit/programme-for-nobody", file, {
-        found: programme.id,
-        allowed: [...new Set(roster.people.flatMap((person) => person.programme ?? []))].join(", "),
-      }),
-    ),
+    ...nobody.map(({ file, programme, positions }) => ({
+      code: "fit/programme-for-nobody",
+      file,
+      at: ["id"],
+      ...positions.at(["id"]),
+      found: programme.id,
+      allowed: [...new Set(roster.people.flatMap((person) => person.programme ?? []))].join(", "),
+    })),
   ];
 }
 

@@ -1,3 +1,4 @@
+import { constants } from "node:fs";
 import { type FileHandle, open } from "node:fs/promises";
 import type { Problem, Read } from "@stave/core/model";
 
@@ -23,7 +24,8 @@ const REASONS: Readonly<Record<string, string>> = {
 export async function readInput(file: string): Promise<Read<string>> {
   let handle: FileHandle | undefined;
   try {
-    handle = await open(file, "r");
+    // A pipe that nobody writes to would otherwise be waited for without end.
+    handle = await open(file, constants.O_RDONLY | constants.O_NONBLOCK);
     const stat = await handle.stat();
     if (stat.isDirectory()) return problem(file, "file/folder");
     if (!stat.isFile()) return problem(file, "file/not-plain");
@@ -36,7 +38,9 @@ export async function readInput(file: string): Promise<Read<string>> {
   } catch (error) {
     if (error instanceof TypeError) return problem(file, "file/not-text");
     const code = (error as NodeJS.ErrnoException).code ?? "";
-    return problem(file, REASONS[code] ?? "file/unreadable", { found: code });
+    return REASONS[code] === undefined
+      ? problem(file, "file/unreadable", { found: code })
+      : problem(file, REASONS[code]);
   } finally {
     await handle?.close();
   }

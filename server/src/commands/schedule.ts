@@ -5,7 +5,7 @@ import type { Reason } from "@stave/core/model";
 import { type Dated, datesFor } from "@stave/core/revise";
 import { en, namesFrom, sayReason } from "@stave/core/text";
 import { type Answer, failed, type Io } from "./answer.ts";
-import { type PeopleOptions, type Planned, type Plans, readPlans } from "./plans.ts";
+import { type PeopleOptions, type Planned, type Plans, readPlans, unserved } from "./plans.ts";
 import { placeOf } from "./world.ts";
 
 export interface ScheduleOptions extends PeopleOptions {
@@ -123,7 +123,7 @@ export async function schedule(paths: readonly string[], options: ScheduleOption
     command,
     result,
     findings: [],
-    problems: [],
+    problems: unserved(read.value),
     words: `${dated.map((each) => words(each.planned, each.dated)).join("\n\n")}\n`,
   };
 }

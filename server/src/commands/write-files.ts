@@ -74,7 +74,9 @@ export async function writeFiles(
     };
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code ?? "";
-    return { problem: { code: REASONS[code] ?? "out/failed", file: folder, at: [], line: 0, column: 0, found: code } };
+    const where = { file: folder, at: [], line: 0, column: 0 };
+    const known = REASONS[code];
+    return { problem: known === undefined ? { code: "out/failed", ...where, found: code } : { code: known, ...where } };
   } finally {
     await rm(part, { recursive: true, force: true }).catch(() => undefined);
     // A folder that is still empty was made for nothing; one that holds the files refuses to go.

@@ -29,7 +29,7 @@ const text = {
 } as const;
 
 const values = {
-  "key/missing": "Something is missing here",
+  "key/missing": "“{name}” is missing here",
   "key/unknown": "A name that is not known here",
   "name/unknown": "A name that stands nowhere else",
   "name/blank": "0 letters where a name is wanted",
@@ -170,7 +170,9 @@ const commands = {
   "exercises/no-such-pattern": "This is no movement pattern",
   "exercises/none": "0 exercises have that name",
   "fit/nobody-served": "0 slots could be filled for this person. The plan's own reasons say why",
+  "fit/programme-twice": "This programme is named twice. Name it once, in the version that is meant",
   "fit/programme-for-nobody": "0 people follow this programme. Name it in the roster, or leave it out",
+  "person/none": "0 people in the roster. Add one",
   "person/unknown": "Nobody of that name is in the roster",
   "sheet/paper": "There is no such paper here",
   "why/no-such-exercise": "This exercise is not in the catalogue",

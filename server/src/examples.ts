@@ -1,0 +1,23 @@
+const ROOM = "examples/ropewalk";
+const STEPS = `${ROOM}/harbour-steps.yaml`;
+const ROSTER = `--people ${ROOM}/people.yaml --places ${ROOM}/places.yaml --from 2027-01-11`;
+
+/** What to try first with each command, on the files of the made-up room; its help ends with these lines. */
+export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
+  check: [`stave check ${ROOM}/bad-twin.yaml`, `stave check ${STEPS} --json`],
+  fit: [
+    `stave fit ${STEPS} ${ROSTER} --person dagny --reasons`,
+    `stave fit ${STEPS} ${ROOM}/slipway-strength.yaml ${ROSTER} --out plans`,
+  ],
+  why: [
+    `stave why ${STEPS} ground-squat-a ${ROSTER} --person tobiah`,
+    `stave why ${STEPS} ground-squat-a ${ROSTER} --person tobiah --not back-squat`,
+  ],
+  schedule: [`stave schedule ${STEPS} ${ROSTER} --person dagny --weeks 8`],
+  sheet: [`stave sheet ${STEPS} ${ROSTER} --person dagny --out sheets --paper letter`],
+  calendar: [`stave calendar ${STEPS} ${ROSTER} --person dagny --out calendars`],
+  exercises: ["stave exercises row", "stave exercises goblet-squat", 'stave exercises --pattern "single leg"'],
+  screen: [`stave screen ${ROOM}/screening-tobiah.yaml`],
+  assess: [`stave assess ${ROOM}/tests-dagny.yaml`],
+  demo: ["stave demo --out out"],
+};
