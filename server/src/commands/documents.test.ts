@@ -5,15 +5,11 @@ import { join } from "node:path";
 import { en } from "@stave/core/text";
 import { Ajv2020, type ValidateFunction } from "ajv/dist/2020.js";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { main } from "../program.ts";
+import { PEOPLE, ROOM, PROGRAMME as STEPS, stave } from "../testing/run-stave.ts";
 import { DOCUMENTS, documentJsonSchema } from "./documents.ts";
 
-const ROOM = "examples/ropewalk";
-const STEPS = `${ROOM}/harbour-steps.yaml`;
 const STRENGTH = `${ROOM}/slipway-strength.yaml`;
 const STAVE = "server/dist/stave.js";
-const PEOPLE = ["--people", `${ROOM}/people.yaml`, "--places", `${ROOM}/places.yaml`, "--from", "2027-01-11"];
-
 const DAGNY = [...PEOPLE, "--person", "dagny"];
 
 let folder: string;
@@ -31,17 +27,6 @@ const published = new Map<string, ValidateFunction>(
   ]),
 );
 
-async function run(args: readonly string[]): Promise<{ readonly exit: number; readonly out: string }> {
-  const out: string[] = [];
-  const exit = await main(args, {
-    out: (text) => void out.push(text),
-    err: () => undefined,
-    today: "2027-01-06",
-    now: Date.UTC(2027, 0, 6),
-  });
-  return { exit, out: out.join("") };
-}
-
 /** Every code of a reason, a problem or a finding in a document that has no sentence. */
 function unsaid(node: unknown): readonly string[] {
   if (typeof node !== "object" || node === null) return [];
@@ -53,7 +38,7 @@ function unsaid(node: unknown): readonly string[] {
 
 /** Runs a command with `--json`, holds its document against the published schema, and gives it back. */
 async function documentOf(...args: readonly string[]) {
-  const { exit, out } = await run([...args, "--json"]);
+  const { exit, out } = await stave(...args, "--json");
   const document = JSON.parse(out);
   const fits = published.get(args[0]!)!;
   expect(fits(document), JSON.stringify(fits.errors?.slice(0, 3))).toBe(true);
@@ -63,9 +48,9 @@ async function documentOf(...args: readonly string[]) {
 }
 
 test("every command that can print a document has its schema, and no other", async () => {
-  const names = [...(await run(["--help"])).out.matchAll(/^ {2}(\w+) (?:\[options\]|<)/gm)].map(([, name]) => name!);
+  const names = [...(await stave("--help")).out.matchAll(/^ {2}(\w+) (?:\[options\]|<)/gm)].map(([, name]) => name!);
   expect(names.length).toBeGreaterThan(7);
-  const helps = await Promise.all(names.map(async (name) => [name, (await run([name, "--help"])).out] as const));
+  const helps = await Promise.all(names.map(async (name) => [name, (await stave(name, "--help")).out] as const));
   const withDocument = helps.filter(([, help]) => help.includes("--json")).map(([name]) => name);
   expect(withDocument.sort()).toEqual(Object.keys(DOCUMENTS).sort());
   expect(readdirSync("docs/commands").sort()).toEqual(withDocument.map((name) => `${name}.schema.json`).sort());
