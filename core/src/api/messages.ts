@@ -136,6 +136,7 @@ export const personOutput: z.ZodType<PersonOutput> = z.strictObject({
           z.strictObject({ value: loadPiece, low: loadPiece, high: loadPiece, sessions: z.int().min(1) }),
         ),
         missing: z.exactOptional(reasonPiece),
+        next: z.exactOptional(z.array(strokePiece).max(50)),
       }),
     )
     .max(MANY),

@@ -115,6 +115,8 @@ export interface PersonOutput {
   readonly slots: readonly {
     readonly slot: SlotKey;
     readonly past: readonly { readonly day: string; readonly strokes: readonly Stroke[] }[];
+    /** What is asked of it the next time. */
+    readonly next?: readonly Stroke[];
     readonly capacity?: { readonly value: Load; readonly low: Load; readonly high: Load; readonly sessions: number };
     /** Why there is no capacity. */
     readonly missing?: Reason;

@@ -16,6 +16,11 @@ export function namesWith(given: {
   return { ...CATALOGUED, exercise, slot: (key) => slots.get(key) ?? key };
 }
 
+/** What is proposed or was decided, as a title: without the stop at the end of a sentence. */
+export function sayTitle(reason: Reason, names: Names): string {
+  return sayReason(reason, names).replace(/\.$/, "");
+}
+
 /** Several reasons as one run of sentences. */
 export function sayReasons(reasons: readonly Reason[], names: Names): string {
   return reasons.map((reason) => sayReason(reason, names)).join(" ");

@@ -1,9 +1,9 @@
 import type { Patch } from "@stave/core/model";
 import { printDose } from "@stave/core/model";
-import { type Names, printLoad, sayReason } from "@stave/core/text";
+import { type Names, printLoad } from "@stave/core/text";
 import { type FormEvent, useId, useState } from "react";
 import { Dialog } from "../dialog/index.ts";
-import { sayReasons } from "../names.ts";
+import { sayReasons, sayTitle } from "../names.ts";
 import { Strip } from "../strip/index.ts";
 import { words } from "../words.ts";
 import style from "./decision.module.css";
@@ -47,7 +47,7 @@ export function OtherDialog({ of, names, decide, close }: Props) {
     event.preventDefault();
     const other = typeof choice === "number" ? item.others[choice] : undefined;
     if (other !== undefined) {
-      decide({ kind: "changed", instead: other.patch, title: sayReason(other.title, names) });
+      decide({ kind: "changed", instead: other.patch, title: sayTitle(other.title, names) });
     } else if (read?.ok === true) {
       decide({ kind: "changed", instead: read.patch, title: sayPatch(read.patch, item.exercise.name, names) });
     } else setMissing(true);
@@ -68,7 +68,7 @@ export function OtherDialog({ of, names, decide, close }: Props) {
           {item.others.map((other, index) => (
             <label key={JSON.stringify(other.patch)} className="choice">
               <input type="radio" name={group} checked={choice === index} onChange={() => setChoice(index)} />
-              {sayReason(other.title, names)}
+              {sayTitle(other.title, names)}
             </label>
           ))}
           <div className="choice">

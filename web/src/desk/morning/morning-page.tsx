@@ -1,11 +1,10 @@
 import type { Morning } from "@stave/core/api";
-import { sayReason } from "@stave/core/text";
 import { useEffect, useMemo, useState } from "react";
 import { useLoaded } from "../ask/index.ts";
 import { type Case, isOpen, OtherDialog, useAnswers } from "../decision/index.ts";
 import { FaultNote, Reading } from "../fault-note.tsx";
 import { useLetters, useRows } from "../keys/index.ts";
-import { namesWith } from "../names.ts";
+import { namesWith, sayTitle } from "../names.ts";
 import { words } from "../words.ts";
 import { Decided } from "./decided.tsx";
 import { MarkedBar } from "./marked-bar.tsx";
@@ -29,7 +28,7 @@ export function MorningPage() {
   const cases = useMemo<readonly Case[]>(
     () =>
       people.flatMap(({ person, items }) =>
-        items.map((item) => ({ person, item, title: sayReason(item.title, names) })),
+        items.map((item) => ({ person, item, title: sayTitle(item.title, names) })),
       ),
     [people, names],
   );
@@ -40,7 +39,7 @@ export function MorningPage() {
     marks.none();
     void answers.answer(many, { kind: "accepted" });
   };
-  const decided = (shown?.decided ?? []).map((one) => ({ ...one, title: sayReason(one.title, names) }));
+  const decided = (shown?.decided ?? []).map((one) => ({ ...one, title: sayTitle(one.title, names) }));
   const undoLast = () => answers.undoLast(decided[0]);
   useEffect(() => {
     document.title = words.title(words.pages.morning);

@@ -1,5 +1,5 @@
 import type { PeopleOutput } from "@stave/core/api";
-import { useEffect, useId, useMemo, useRef } from "react";
+import { useDeferredValue, useEffect, useId, useMemo, useRef } from "react";
 import { go, type Order } from "../address/index.ts";
 import { useLoaded } from "../ask/index.ts";
 import { FaultNote, Reading } from "../fault-note.tsx";
@@ -12,7 +12,9 @@ import { PeopleTable } from "./people-table.tsx";
 /** Everybody, found as the coach types; what is found has an address of its own. */
 export function PeoplePage({ find, by }: { readonly find: string; readonly by: Order }) {
   const { value, fault, again } = useLoaded<PeopleOutput>("people");
-  const found = useMemo(() => findPeople(value?.people ?? [], find, by), [value, find, by]);
+  // A long list follows the typing, and never holds it up.
+  const wanted = useDeferredValue(find);
+  const found = useMemo(() => findPeople(value?.people ?? [], wanted, by), [value, wanted, by]);
   const field = useRef<HTMLInputElement>(null);
   const id = useId();
   useRows();
@@ -43,8 +45,8 @@ export function PeoplePage({ find, by }: { readonly find: string; readonly by: O
         {all === 0
           ? words.people.nobody
           : found.length === 0
-            ? words.people.none(find)
-            : find === ""
+            ? words.people.none(wanted)
+            : wanted === ""
               ? ""
               : words.people.found(found.length, all)}
       </p>

@@ -1,7 +1,8 @@
 import type { PersonOutput } from "@stave/core/api";
-import { type Names, sayReason } from "@stave/core/text";
+import type { Names } from "@stave/core/text";
 import { useState } from "react";
 import type { Undoable } from "../decision/index.ts";
+import { sayTitle } from "../names.ts";
 import { words } from "../words.ts";
 import style from "./person.module.css";
 
@@ -25,7 +26,7 @@ export function History({ person, decided, names, undo }: Props) {
       {latest.length === 0 && <p className="soft">{words.person.noHistory}</p>}
       <ul>
         {shown.map(({ id, at, kind, title, stands }) => {
-          const said = sayReason(title, names);
+          const said = sayTitle(title, names);
           return (
             <li key={id}>
               <p>

@@ -1,12 +1,11 @@
 import type { PersonOutput } from "@stave/core/api";
 import type { PlanSlot } from "@stave/core/model";
-import { sayReason } from "@stave/core/text";
 import { useEffect, useMemo, useState } from "react";
 import { useLoaded } from "../ask/index.ts";
 import { DecisionRow, OtherDialog, useAnswers } from "../decision/index.ts";
 import { FaultNote, Reading } from "../fault-note.tsx";
 import { useLetters, useRows } from "../keys/index.ts";
-import { namesWith, sayReasons } from "../names.ts";
+import { namesWith, sayReasons, sayTitle } from "../names.ts";
 import { words } from "../words.ts";
 import { History } from "./history.tsx";
 import style from "./person.module.css";
@@ -57,9 +56,9 @@ function Person({ value, week }: { readonly value: PersonOutput; readonly week: 
   const [open, setOpen] = useState<PlanSlot | undefined>();
   const answers = useAnswers();
   const waiting = useStillWaiting(value.waiting, answers.deeds);
-  const cases = waiting.map((item) => ({ person, item, title: sayReason(item.title, names) }));
+  const cases = waiting.map((item) => ({ person, item, title: sayTitle(item.title, names) }));
   const latest = [...standing].sort((a, b) => b.at - a.at)[0];
-  const undoLast = () => answers.undoLast(latest && { id: latest.id, person, title: sayReason(latest.title, names) });
+  const undoLast = () => answers.undoLast(latest && { id: latest.id, person, title: sayTitle(latest.title, names) });
   useRows();
   useLetters({ u: undoLast }, undoLast);
 
@@ -100,7 +99,13 @@ function Person({ value, week }: { readonly value: PersonOutput; readonly week: 
               units={person.units}
               names={names}
               records={records}
-              pinned={new Set(standing.flatMap((one) => one.slot ?? []))}
+              pinned={
+                new Set(
+                  standing
+                    .filter(({ kind }) => kind !== "accepted" && kind !== "refused")
+                    .flatMap((one) => one.slot ?? []),
+                )
+              }
               open={setOpen}
             />
           </section>

@@ -11,8 +11,7 @@ interface Props {
 
 /** What can be lifted, with how sure that is; or why nobody can say. */
 export function sayCapacity({ capacity, missing }: Pick<SlotRecord, "capacity" | "missing">, names: Names): string {
-  if (capacity === undefined)
-    return [words.person.noCapacity, ...(missing === undefined ? [] : [sayReason(missing, names)])].join(" ");
+  if (capacity === undefined) return missing === undefined ? words.person.noCapacity : sayReason(missing, names);
   const { value, low, high, sessions } = capacity;
   return words.person.capacity(value, low, high, sessions);
 }

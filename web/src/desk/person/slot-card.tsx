@@ -31,16 +31,28 @@ export function cell(column: number, row: number, rows: number): CSSProperties {
   return { "--column": column + 2, "--row": row + 3, "--rows": rows } as CSSProperties;
 }
 
-/** Why a slot is as it is. That it is the first choice goes without saying in a week; the dialog says it. */
+/** True for a movement that waits: it stands in the plan, and no phone asks for it. */
+export function isPaused({ why }: Pick<PlanSlot, "why">): boolean {
+  return why.some(({ code }) => code === "plan/paused");
+}
+
+/**
+ * Why a slot is as it is, the coach's own word first. That it is the first choice goes without saying in a week; the
+ * dialog says it.
+ */
 function whyShown({ find, why }: PlanSlot): readonly Reason[] {
+  const own = ({ code }: Reason) => code.startsWith("plan/");
   const said = why.filter(({ code }) => code !== "fit/first-choice");
-  return find === undefined ? said : [...said, find.because];
+  const all = [...said.filter(own), ...said.filter((reason) => !own(reason))];
+  return find === undefined ? all : [...all, find.because];
 }
 
 /** One slot of the week: what is asked, why, and how it went the last time. */
 export function SlotCard({ placed, column, name, units, names, record, pinned, open }: Props) {
   const { slot, order, inTurn, row, rows } = placed;
-  const past = record?.past ?? NOTHING;
+  const past = (record?.past ?? NOTHING).slice(-1);
+  const next = record?.next ?? [];
+  const paused = isPaused(slot);
   const title = names.exercise(slot.exercise);
   return (
     <li
@@ -51,8 +63,8 @@ export function SlotCard({ placed, column, name, units, names, record, pinned, o
         <span className="unseen">{words.person.order(order)}</span>
         <span aria-hidden="true">{order}</span>
       </span>
-      {past.length > 0 && (
-        <Strip past={past.slice(-1)} next={[]} width={70} height={34} className={style["slotStrip"]} />
+      {past.length + next.length > 0 && (
+        <Strip past={past} next={next} width={90} height={34} className={style["slotStrip"]} />
       )}
       <div className={style["asked"]}>
         <button
@@ -65,8 +77,8 @@ export function SlotCard({ placed, column, name, units, names, record, pinned, o
           {title}
         </button>
         <p>
-          {sayAsked(slot, units)}
-          {pinned && <span className={style["pinned"]}> {words.person.pinned}</span>}
+          {sayAsked(slot, units)} {paused && <span className={style["tag"]}>{words.person.paused}</span>}
+          {pinned && !paused && <span className={style["tag"]}>{words.person.pinned}</span>}
         </p>
         <p className={`soft small ${style["why"]}`}>{sayReasons(whyShown(slot), names)}</p>
       </div>

@@ -5,6 +5,7 @@ import { type FormEvent, useState } from "react";
 import { type Fault, sayFault } from "../ask/index.ts";
 import { keepDraft, readDraft, sayPatch, TypedField, type Undoable } from "../decision/index.ts";
 import { Dialog } from "../dialog/index.ts";
+import { sayTitle } from "../names.ts";
 import { Strip, saySets } from "../strip/index.ts";
 import { words } from "../words.ts";
 import { sayAsked } from "./asked.ts";
@@ -13,7 +14,7 @@ import style from "./person.module.css";
 
 import { draftOf, readPins, type Typed, typedOf } from "./pins.ts";
 import { sayCapacity } from "./record.tsx";
-import type { SlotRecord } from "./slot-card.tsx";
+import { isPaused, type SlotRecord } from "./slot-card.tsx";
 
 const MOST_SESSIONS = 12;
 
@@ -36,6 +37,7 @@ export function SlotDialog({ person, slot, units, names, record, pins, pin, undo
   const about = `pin ${person} ${slot.key}`;
   const [typed, setTyped] = useState(() => draftOf(readDraft(about), typedOf(slot)));
   const [told, setTold] = useState("");
+  const paused = isPaused(slot);
   const title = names.exercise(slot.exercise);
   const read = readPins(slot, typed);
   const past = record?.past.slice(-MOST_SESSIONS).reverse() ?? [];
@@ -74,7 +76,7 @@ export function SlotDialog({ person, slot, units, names, record, pins, pin, undo
         </dd>
         {pins.length > 0 && <dt>{words.slot.pins}</dt>}
         {pins.map((one) => {
-          const said = sayReason(one.title, names);
+          const said = sayTitle(one.title, names);
           return (
             <dd key={one.id}>
               {said}{" "}
@@ -115,8 +117,8 @@ export function SlotDialog({ person, slot, units, names, record, pins, pin, undo
           <button type="submit" className="first">
             {words.slot.pin}
           </button>
-          <button type="button" onClick={() => void send([{ slot: slot.key, change: "pause" }])}>
-            {words.slot.pause}
+          <button type="button" onClick={() => void send([{ slot: slot.key, change: paused ? "resume" : "pause" }])}>
+            {paused ? words.slot.resume : words.slot.pause}
           </button>
           <button type="button" className="plain" onClick={close}>
             {words.cancel}
