@@ -58,7 +58,7 @@ export class Practice {
   readonly #inTurn = new InTurn();
   readonly #known = new Map<string, Known>();
   readonly #programmes = new Map<string, Programme>();
-  readonly #revisions = new Map<string, Map<string, Plan>>();
+  readonly #revisions = new Map<string, Map<string, Plan | undefined>>();
   #places: { readonly hashes: string; readonly places: readonly Place[] } = { hashes: "", places: [] };
   #morning: { readonly key: readonly (PlannedPerson | Day)[]; readonly morning: Morning } | undefined;
 
@@ -143,14 +143,13 @@ export class Practice {
     return planned;
   }
 
-  /** The revisions that were on the screens of what was recorded. */
+  /** The revisions that were on the screens of what was recorded. One that is not there is not looked for again. */
   async #revisionsOf(person: string, events: readonly StaveEvent[]): Promise<Situation["revisionOf"]> {
-    const known = this.#revisions.get(person) ?? new Map<string, Plan>();
+    const known = this.#revisions.get(person) ?? new Map<string, Plan | undefined>();
     this.#revisions.set(person, known);
     for (const id of new Set(events.flatMap(({ of }) => of?.plan ?? []))) {
       if (known.has(id)) continue;
-      const found = await this.#store.revision(this.#id, person, id);
-      if (found !== undefined) known.set(id, found.plan);
+      known.set(id, (await this.#store.revision(this.#id, person, id))?.plan);
     }
     return (id) => known.get(id);
   }

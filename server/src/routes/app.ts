@@ -78,7 +78,7 @@ export async function makeApp(serving: Serving, options: AppOptions): Promise<Fa
     throw new Refusal(404, "route/unknown", "There is nothing at this address");
   });
 
-  const byAddress = new Limits({ burst: 600, aMinute: 3000 });
+  const byAddress = new Limits({ burst: 2000, aMinute: 12_000 });
   app.addHook("onRequest", async (request, reply) => {
     const isApi = request.url.startsWith("/api/");
     reply.headers(SECURITY_HEADERS);
@@ -124,7 +124,7 @@ export async function makeApp(serving: Serving, options: AppOptions): Promise<Fa
 
   function addRoute(to: FastifyInstance, name: RouteName, handler: Handler<RouteName>): void {
     const { method, path, who, params, query, input, output, event }: Route = ROUTES[name];
-    const limits = new Limits({ burst: 120, aMinute: 600 });
+    const limits = new Limits({ burst: 300, aMinute: 1200 });
     to.route({
       method,
       url: API_ROOT + path,

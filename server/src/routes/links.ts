@@ -19,7 +19,7 @@ export async function newLink(
 }
 
 export function links({ store, clock }: Serving): Pick<Handlers, "exchange" | "link"> {
-  const limits = new Limits({ burst: 20, aMinute: 20 });
+  const limits = new Limits({ burst: 60, aMinute: 60 });
   return {
     async exchange({ input: { link, token }, request }) {
       limits.take(request.ip, clock());
