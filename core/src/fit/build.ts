@@ -4,7 +4,7 @@ import type { Admit } from "../offer/index.ts";
 import { weeklyRows } from "./bands.ts";
 import { admitFor, choicesFor, type FitContext } from "./candidates.ts";
 import { conditioningDoses, type EasyItem, easyItem, easyWarmUp } from "./easy-work.ts";
-import { type BlockChoices, optionsOf, TYPICAL_PER_UNIT } from "./options.ts";
+import { type BlockChoices, blockTask, TYPICAL_PER_UNIT } from "./options.ts";
 import type { BlockTask, FitTask, Option } from "./task.ts";
 
 /** Want points lost when conditioning is halved or left out, to make room for a slot. Ours, no source. */
@@ -61,18 +61,20 @@ function warmUpSeconds(warmup: readonly EasyItem[]): number {
 function conditioningOptions(session: SessionChoices, at: number): readonly Option[] {
   const { item } = session.conditioning[at]!;
   const asked = session.session.conditioning![at]!;
-  return conditioningDoses(asked, item.dose).map(({ part, dose }): Option => {
+  return conditioningDoses(asked, item.dose).map(({ part, dose }, rank): Option => {
     const took =
       dose === undefined ? undefined : blockSeconds("straight", [{ exercise: item.exercise, dose }], undefined, 0);
     const points = part === "all" ? 0 : part === "half" ? CONDITIONING_HALVED : CONDITIONING_LEFT_OUT;
     const seconds = took === undefined ? 0 : took.setUp + took.work + took.rest + item.exercise.moveS;
     return {
-      fillings: [],
+      exercise: undefined,
       sets: dose?.sets.length ?? 0,
       must: 0,
       want: points,
       time: Math.ceil(seconds / TYPICAL_PER_UNIT),
       rows: [],
+      stations: [],
+      rank,
       lines:
         points === 0
           ? []
@@ -95,9 +97,12 @@ export function build(input: FitInput): Built {
   const blocks = sessions.flatMap((session, number): BlockTask[] => [
     ...session.blocks.map((block, index) => {
       const pinned = block.slots.flatMap(({ slot }) => setsPinned.get(slot.slot) ?? [])[0];
-      return { session: number, options: optionsOf(phase, block, index > 0, pinned) };
+      return blockTask(number, input, block, index > 0, pinned);
     }),
-    ...session.conditioning.map((_, at) => ({ session: number, options: conditioningOptions(session, at) })),
+    ...session.conditioning.map((_, at): BlockTask => {
+      const ways = [{ time: 0, steps: [conditioningOptions(session, at)] }];
+      return { session: number, slots: [], ways, atOnce: new Map() };
+    }),
   ]);
   const capacity = sessions.map(({ session, warmup }) => {
     const units = Math.min(session.minutes, person.minutes) * 12;

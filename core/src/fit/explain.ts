@@ -5,7 +5,7 @@ import type { FittedSlot } from "./fit.ts";
 import { reason } from "./reasons.ts";
 import { score } from "./score.ts";
 import { solve } from "./search.ts";
-import type { FitTask, Line } from "./task.ts";
+import { type FitTask, type Line, optionsOf, type Pick } from "./task.ts";
 
 function asJson(reasons: readonly Reason[]): Json {
   return reasons.map(({ code, data }) => ({ code, data }));
@@ -63,17 +63,18 @@ export type WhyNot =
       readonly lines: readonly { readonly id: string; readonly best: number; readonly forced: number }[];
     };
 
+/** The task in which one slot has this form and no other. */
 function forced(task: FitTask, slot: SlotKey, exercise: ExerciseId): FitTask {
-  return {
-    ...task,
-    blocks: task.blocks.map((block) => {
-      const mine = block.options.some((option) => option.fillings.some((filling) => filling.slot === slot));
-      if (!mine) return block;
-      const has = (filling: { slot: SlotKey; exercise: ExerciseId | undefined }) =>
-        filling.slot === slot && filling.exercise === exercise;
-      return { ...block, options: block.options.filter((option) => option.fillings.some(has)) };
-    }),
-  };
+  const blocks = task.blocks.map((block) => {
+    const at = block.slots.indexOf(slot);
+    if (at < 0) return block;
+    const ways = block.ways.flatMap((way) => {
+      const only = way.steps[at]!.filter((option) => option.exercise === exercise);
+      return only.length === 0 ? [] : [{ ...way, steps: way.steps.with(at, only) }];
+    });
+    return { ...block, ways };
+  });
+  return { ...task, blocks };
 }
 
 function byConstraint(lines: readonly Line[]): ReadonlyMap<string, number> {
@@ -116,10 +117,8 @@ function findSlot(built: Built, slot: SlotKey): SlotChoices | undefined {
     .find((choices) => choices.slot.slot === slot);
 }
 
-function chosenIn(task: FitTask, choice: readonly number[], slot: SlotKey): ExerciseId | undefined {
-  for (const [index, block] of task.blocks.entries()) {
-    const filling = block.options[choice[index]!]!.fillings.find((each) => each.slot === slot);
-    if (filling !== undefined) return filling.exercise;
-  }
-  return undefined;
+function chosenIn(task: FitTask, choice: readonly Pick[], slot: SlotKey): ExerciseId | undefined {
+  const index = task.blocks.findIndex((block) => block.slots.includes(slot));
+  const block = task.blocks[index]!;
+  return optionsOf(block, choice[index]!)[block.slots.indexOf(slot)]!.exercise;
 }

@@ -13,7 +13,7 @@ import { conditioningDoses, type EasyItem } from "./easy-work.ts";
 import { doseWithSets, fullWeek } from "./options.ts";
 import { score } from "./score.ts";
 import { solve } from "./search.ts";
-import type { Line, Solution } from "./task.ts";
+import { type Line, optionsOf, type Pick, type Solution } from "./task.ts";
 
 /** What a slot was given. `doses` has one dose for each week of the phase, week 1 first, light weeks not yet lightened. */
 export interface FittedSlot {
@@ -68,12 +68,12 @@ function fittedSlot(input: FitInput, choices: SlotChoices, exercise: ExerciseId 
 }
 
 /** Reads the answer back into sessions. */
-export function readChoice(input: FitInput, built: Built, choice: readonly number[]): readonly FittedSession[] {
+export function readChoice(input: FitInput, built: Built, choice: readonly Pick[]): readonly FittedSession[] {
   let at = 0;
   const next = () => {
-    const option = built.task.blocks[at]!.options[choice[at]!]!;
+    const options = optionsOf(built.task.blocks[at]!, choice[at]!);
     at++;
-    return option;
+    return options;
   };
   return built.sessions.map(
     ({ session, warmup, blocks, conditioning }): FittedSession => ({
@@ -81,16 +81,16 @@ export function readChoice(input: FitInput, built: Built, choice: readonly numbe
       warmup,
       ramps: blocks[0]?.ramps ?? new Map(),
       blocks: blocks.map((block): FittedBlock => {
-        const option = next();
+        const options = next();
         const slots = block.slots.map((choices, index) =>
-          fittedSlot(input, choices, option.fillings[index]!.exercise, option.sets),
+          fittedSlot(input, choices, options[index]!.exercise, options[index]!.sets),
         );
         const filled = slots.filter((slot) => slot.chosen !== undefined).length;
         const kind = filled < 2 ? "straight" : block.kind;
         return { kind, slots, ...(kind === "straight" || block.restS === undefined ? {} : { restS: block.restS }) };
       }),
       conditioning: conditioning.flatMap(({ item, effort }, index) => {
-        const cut = next().lines[0]?.data["part"] ?? "all";
+        const cut = next()[0]!.lines[0]?.data["part"] ?? "all";
         const asked = session.conditioning![index]!;
         const dose = conditioningDoses(asked, item.dose).find((each) => each.part === cut)?.dose;
         return dose === undefined ? [] : [{ exercise: item.exercise, dose, effort, why: item.why }];

@@ -1,112 +1,136 @@
-import type { Priced, Scaled } from "./bound.ts";
-import { rowPoints } from "./score.ts";
-import type { FitTask } from "./task.ts";
+import { type Configuration, configurationOf, isReal, type Sessions } from "./configuration.ts";
+import type { Goal } from "./goal.ts";
+import type { Net } from "./net.ts";
 
-/** Exact value of a choice on the one scale. */
-export function worthOf(task: FitTask, scaled: Scaled, choice: readonly number[]): number {
-  const sums = task.rows.map(() => 0);
-  let worth = 0;
-  for (const [index, o] of choice.entries()) {
-    worth += scaled.value[index]![o]!;
-    for (const [row, amount] of task.blocks[index]!.options[o]!.rows) sums[row]! += amount;
+/** Most ways to fill one block that are tried, the best by themselves: this makes a good start, it proves nothing. */
+const MOST_ALTERNATIVES = 40;
+const MOST_OPENED = 1_000;
+
+/** Every way that the items which are left make of a block, the best by itself first. */
+function alternativesOf(net: Net, goal: Goal, session: number, block: number): readonly Configuration[] {
+  const ways = new Map<number, (readonly number[])[]>();
+  for (const { block: mine, way, items } of net.sessions[session]!.steps) {
+    if (mine !== block) continue;
+    const steps = ways.get(way) ?? [];
+    steps.push([...items].sort((a, b) => goal.value[b]! - goal.value[a]! || a - b));
+    ways.set(way, steps);
   }
-  for (const [index, row] of task.rows.entries()) {
-    worth -= rowPoints(row, sums[index]!) * (row.level === "must" ? scaled.weight : 1);
-  }
-  return worth;
-}
-
-/** Which exercises each option of each block uses, as numbers. */
-export type Uses = readonly (readonly (readonly number[])[])[];
-
-export function usesOf(task: FitTask): Uses {
-  const numbers = new Map<string, number>();
-  const numberOf = (id: string) => {
-    const number = numbers.get(id) ?? numbers.size;
-    numbers.set(id, number);
-    return number;
-  };
-  return task.blocks.map((block) =>
-    block.options.map((option) =>
-      option.fillings.flatMap((filling) => (filling.exercise === undefined ? [] : [numberOf(filling.exercise)])),
-    ),
-  );
+  const made = [...ways.values()].flatMap((steps) => {
+    let starts: readonly (readonly number[])[] = [[]];
+    for (const items of steps)
+      starts = starts.flatMap((start) => items.map((item) => [...start, item])).slice(0, MOST_OPENED);
+    return starts;
+  });
+  return made
+    .map((items) => configurationOf(net, goal, items))
+    .sort((a, b) => b.value - a.value)
+    .slice(0, MOST_ALTERNATIVES);
 }
 
 /**
- * A feasible plan from prices: block by block the option of best priced worth that is still allowed, given what is
- * taken and what the rest of the session can still add in the time left.
+ * Makes a plan better by changing one block, or two at once, among the items that are left, until no such change helps.
  *
- * @returns undefined when it runs into a dead end
+ * @param plan items of each session in the order of the steps; a real plan
+ * @returns a real plan that is worth as much or more
  */
-export function dealOut(task: FitTask, uses: Uses, dual: Priced): number[] | undefined {
-  const choice: number[] = [];
-  const left = [...task.capacity];
-  const seen = task.capacity.map(() => new Set<number>());
-  for (const [index, block] of task.blocks.entries()) {
-    const taken = seen[block.session]!;
-    const last = task.blocks[index + 1]?.session !== block.session;
-    let best: number | undefined;
-    let most = Number.NEGATIVE_INFINITY;
-    for (const [o, option] of block.options.entries()) {
-      const after = left[block.session]! - option.time;
-      if (after < 0 || uses[index]![o]!.some((exercise) => taken.has(exercise))) continue;
-      const worth = dual.reduced[index]![o]! + (last ? 0 : dual.rest[index + 1]![after]!);
-      if (worth > most) {
-        most = worth;
-        best = o;
-      }
-    }
-    if (best === undefined) return undefined;
-    choice.push(best);
-    left[block.session]! -= block.options[best]!.time;
-    for (const exercise of uses[index]![best]!) taken.add(exercise);
-  }
-  return choice;
-}
+export function improve(net: Net, goal: Goal, plan: Sessions): Sessions {
+  const { blocks, capacity } = net.task;
+  const rows = net.task.rows.length;
+  const choices = blocks.map(({ session }, b) => alternativesOf(net, goal, session, b));
+  const chosen = blocks.map(({ session }, b) =>
+    configurationOf(
+      net,
+      goal,
+      plan[session]!.filter((item) => net.block[item] === b),
+    ),
+  );
+  const sums = new Int32Array(rows);
+  const used = capacity.map(() => 0);
+  let value = 0;
+  const put = (b: number, { value: worth, time, sums: adds }: Configuration, by: 1 | -1) => {
+    value += by * worth;
+    used[blocks[b]!.session]! += by * time;
+    for (let r = 0; r < rows; r++) sums[r]! += by * adds[r]!;
+  };
+  for (const [b, alternative] of chosen.entries()) put(b, alternative, 1);
+  let best = value - goal.costs(sums);
 
-/** Changes one block at a time as long as that makes a feasible plan better; what it returns is feasible too. */
-export function climb(task: FitTask, scaled: Scaled, uses: Uses, from: readonly number[]): number[] {
-  const choice = [...from];
-  const sums = task.rows.map(() => 0);
-  const left = [...task.capacity];
-  const count = task.capacity.map(() => new Map<number, number>());
-  const put = (index: number, o: number, sign: 1 | -1) => {
-    const block = task.blocks[index]!;
-    for (const [row, amount] of block.options[o]!.rows) sums[row]! += sign * amount;
-    left[block.session]! -= sign * block.options[o]!.time;
-    const counts = count[block.session]!;
-    for (const exercise of uses[index]![o]!) counts.set(exercise, (counts.get(exercise) ?? 0) + sign);
+  /** Whether the plan is real with these blocks changed. */
+  const real = (changes: readonly (readonly [b: number, alternative: Configuration])[]) => {
+    const sessions = new Set(changes.map(([b]) => blocks[b]!.session));
+    const now = chosen.map((alternative, b) => changes.find(([c]) => c === b)?.[1] ?? alternative);
+    if (
+      !goal.allows(
+        now.reduce((sum, { must }) => sum + must, 0),
+        sums,
+      )
+    )
+      return false;
+    return [...sessions].every((session) =>
+      isReal(
+        net,
+        now.flatMap(({ items }, b) => (blocks[b]!.session === session ? items : [])),
+      ),
+    );
   };
-  for (const [index, o] of choice.entries()) put(index, o, 1);
-  const points = (r: number, sum: number) =>
-    scaled.under[r]! * Math.max(0, task.rows[r]!.low - sum) + scaled.over[r]! * Math.max(0, sum - task.rows[r]!.high);
-  /** What an option is worth on top of the rest: its own value, and what it changes in the rows that it touches. */
-  const worthNow = (index: number, o: number) => {
-    let worth = scaled.value[index]![o]!;
-    for (const [r, amount] of task.blocks[index]!.options[o]!.rows)
-      worth += points(r, sums[r]!) - points(r, sums[r]! + amount);
-    return worth;
-  };
-  for (let better = true; better; ) {
-    better = false;
-    for (const [index, block] of task.blocks.entries()) {
-      const before = choice[index]!;
-      put(index, before, -1);
-      let best = before;
-      let most = worthNow(index, before);
-      for (const [o, option] of block.options.entries()) {
-        if (option.time > left[block.session]!) continue;
-        const worth = worthNow(index, o);
-        if (!(worth > most)) continue;
-        if (uses[index]![o]!.some((exercise) => (count[block.session]!.get(exercise) ?? 0) > 0)) continue;
-        most = worth;
-        best = o;
-      }
-      put(index, best, 1);
-      choice[index] = best;
-      better ||= best !== before;
+
+  const tryOne = (b: number) => {
+    const mine = chosen[b]!;
+    const { session } = blocks[b]!;
+    put(b, mine, -1);
+    let found = mine;
+    for (const other of choices[b]!) {
+      if (used[session]! + other.time > capacity[session]!) continue;
+      put(b, other, 1);
+      const now = value - goal.costs(sums);
+      if (now > best && real([[b, other]])) [best, found] = [now, other];
+      put(b, other, -1);
     }
-  }
-  return choice;
+    chosen[b] = found;
+    put(b, found, 1);
+    return found !== mine;
+  };
+
+  const tryTwo = (b: number, c: number) => {
+    const [mine, theirs] = [chosen[b]!, chosen[c]!];
+    put(b, mine, -1);
+    put(c, theirs, -1);
+    let found: readonly [Configuration, Configuration] = [mine, theirs];
+    for (const one of choices[b]!) {
+      put(b, one, 1);
+      if (used[blocks[b]!.session]! <= capacity[blocks[b]!.session]!) {
+        for (const two of choices[c]!) {
+          if (used[blocks[c]!.session]! + two.time > capacity[blocks[c]!.session]!) continue;
+          let now = value + two.value;
+          for (let r = 0; r < rows && now > best; r++) now -= goal.cost(r, sums[r]! + two.sums[r]!);
+          if (!(now > best)) continue;
+          put(c, two, 1);
+          if (
+            real([
+              [b, one],
+              [c, two],
+            ])
+          )
+            [best, found] = [now, [one, two]];
+          put(c, two, -1);
+        }
+      }
+      put(b, one, -1);
+    }
+    [chosen[b], chosen[c]] = found;
+    put(b, found[0], 1);
+    put(c, found[1], 1);
+    return found[0] !== mine || found[1] !== theirs;
+  };
+
+  const once = () => blocks.reduce((changed, _, b) => tryOne(b) || changed, false);
+  const twice = () => {
+    let changed = false;
+    for (let b = 0; b < blocks.length; b++)
+      for (let c = b + 1; c < blocks.length; c++) changed = tryTwo(b, c) || changed;
+    return changed;
+  };
+  do while (once());
+  while (twice());
+  return capacity.map((_, s) => blocks.flatMap(({ session }, b) => (session === s ? chosen[b]!.items : [])));
 }

@@ -1,8 +1,10 @@
-export type { FitInput } from "./build.ts";
+export { build, type FitInput } from "./build.ts";
 export type { Candidate, SetAside, SlotChoices } from "./candidates.ts";
 export { doseFor, takesLoad } from "./dose-for.ts";
 export type { EasyItem } from "./easy-work.ts";
 export * from "./explain.ts";
 export { type FittedBlock, type FittedPhase, type FittedSession, type FittedSlot, fitPhase } from "./fit.ts";
 export { FIT_CODES, type FitCode } from "./reasons.ts";
-export type { Line } from "./task.ts";
+export { better, breach, comesFirst, rowPoints, score } from "./score.ts";
+export { solve } from "./search.ts";
+export type { BlockTask, FitTask, Line, Option, Pick, Row, Score, Solution, Way } from "./task.ts";

@@ -1,9 +1,16 @@
-import { type AskedBlock, blockSeconds, isLight, rampDose, slotQuarters } from "../measures/index.ts";
-import { type Dose, doseInWeek, MUSCLES, type Phase } from "../model/index.ts";
+import {
+  type AskedBlock,
+  type BlockSeconds,
+  blockSeconds,
+  isLight,
+  rampDose,
+  slotQuarters,
+} from "../measures/index.ts";
+import { type Dose, doseInWeek, type Exercise, MUSCLES, type Phase, type Place, STATIONS } from "../model/index.ts";
 import { balanceEntry, muscleRow } from "./bands.ts";
 import type { Candidate, SlotChoices } from "./candidates.ts";
 import { setChoices, takesLoad, withSets } from "./dose-for.ts";
-import type { Line, Option } from "./task.ts";
+import type { BlockTask, Line, Option, Way } from "./task.ts";
 
 /** Must points of a slot that stays open; a quarter-set outside a band that must hold is 1. Ours, no source. */
 const OPEN_SLOT = 10;
@@ -21,6 +28,18 @@ export interface BlockChoices {
   readonly slots: readonly SlotChoices[];
   /** Lighter sets before the work that lead up to a slot of this block, by slot key. */
   readonly ramps: ReadonlyMap<string, number>;
+}
+
+/** What the ways of a block are counted with. */
+interface Setting {
+  readonly phase: Phase;
+  readonly place: Place;
+  readonly block: BlockChoices;
+  /** The week that stands for the phase, and the sets that the coach asks for in it. */
+  readonly full: number;
+  readonly asked: number;
+  /** Somebody has to walk to the block, because it is not the first of its session. */
+  readonly moves: boolean;
 }
 
 /**
@@ -51,118 +70,167 @@ function setsPoints(change: number): number {
   return change > 0 ? SET_ADDED * change : SET_LEFT_OUT * -change;
 }
 
-/** Every choice of one candidate, or none, for each slot. */
-function combinations(slots: readonly SlotChoices[]): readonly (readonly (Candidate | undefined)[])[] {
-  return slots.reduce<readonly (readonly (Candidate | undefined)[])[]>(
-    (sofar, { candidates }) => sofar.flatMap((start) => [...candidates, undefined].map((next) => [...start, next])),
-    [[]],
+/** Units of 5 s that something takes in the longest week that is not light. */
+function longest(phase: Phase, secondsIn: (week: number) => number): number {
+  let most = 0;
+  for (let week = 1; week <= phase.weeks; week++) if (!isLight(phase, week)) most = Math.max(most, secondsIn(week));
+  return Math.ceil(most / TYPICAL_PER_UNIT);
+}
+
+function withoutRest({ setUp, work, changes }: BlockSeconds): number {
+  return setUp + work + changes;
+}
+
+/** The lighter sets before a form that takes a load. */
+function rampSeconds({ block }: Setting, slot: string, exercise: Exercise): number {
+  const count = block.ramps.get(slot);
+  if (count === undefined || !takesLoad(exercise)) return 0;
+  const lead = blockSeconds("straight", [{ exercise, dose: rampDose(count) }], undefined, 0);
+  return lead.work + lead.rest + exercise.changeS;
+}
+
+/** Everything of one form in a slot but, in company, the rest between turns. */
+function timeOf(setting: Setting, at: number, { exercise, doses }: Candidate, sets: number, alone: boolean): number {
+  const { phase, block, full, moves } = setting;
+  const reach = moves || (!alone && at > 0) ? exercise.moveS : 0;
+  const ramp = rampSeconds(setting, block.slots[at]!.slot.slot, exercise);
+  return longest(phase, (week) => {
+    const took = blockSeconds("straight", [{ exercise, dose: doseWithSets(doses, week, full, sets) }]);
+    return withoutRest(took) + (alone ? took.rest : 0) + ramp + reach;
+  });
+}
+
+/** Rest between the turns of those slots of a pair or round that are filled. */
+function restOf({ phase, block, full }: Setting, filled: readonly number[], sets: number): number {
+  return longest(phase, (week) => {
+    const slots = filled.flatMap((at) => {
+      const { slot, candidates } = block.slots[at]!;
+      const exercise = candidates[0]?.exercise;
+      const asked = Array.from({ length: phase.weeks }, (_, index) => doseInWeek(slot, index + 1));
+      return exercise === undefined ? [] : [{ exercise, dose: doseWithSets(asked, week, full, sets) }];
+    });
+    return blockSeconds(block.kind, slots, block.restS).rest;
+  });
+}
+
+function rowsOf({ exercise, doses }: Candidate, full: number, sets: number): Option["rows"] {
+  const counted = slotQuarters(exercise, doseWithSets(doses, full, full, sets));
+  const muscles = MUSCLES.flatMap((muscle) =>
+    counted[muscle] === undefined ? [] : [[muscleRow(muscle), counted[muscle]] as const],
   );
+  const balance = balanceEntry(exercise.pattern, sets);
+  return balance === undefined ? muscles : [...muscles, balance];
 }
 
-/** The longest that the block takes in any week, at the upper estimate, in units of 5 s. */
-function timeOf(
-  phase: Phase,
-  block: BlockChoices,
-  filled: readonly { candidate: Candidate; choices: SlotChoices }[],
-  full: number,
-  sets: number,
-  moves: boolean,
-): number {
-  let longest = 0;
-  for (let week = 1; week <= phase.weeks; week++) {
-    if (isLight(phase, week)) continue;
-    const timed = filled.map(({ candidate }) => ({
-      exercise: candidate.exercise,
-      dose: doseWithSets(candidate.doses, week, full, sets),
-    }));
-    const took = blockSeconds(
-      filled.length === 1 ? "straight" : block.kind,
-      timed,
-      filled.length === 1 ? undefined : block.restS,
-    );
-    const ramp = filled.reduce((sum, { candidate, choices }) => {
-      const count = block.ramps.get(choices.slot.slot);
-      if (count === undefined || !takesLoad(candidate.exercise)) return sum;
-      const lead = blockSeconds("straight", [{ exercise: candidate.exercise, dose: rampDose(count) }], undefined, 0);
-      return sum + lead.work + lead.rest + candidate.exercise.changeS;
-    }, 0);
-    longest = Math.max(longest, took.setUp + took.work + took.rest + took.changes + ramp);
-  }
-  const reach = moves ? filled[0]!.candidate.exercise.moveS : 0;
-  return Math.ceil((longest + reach) / TYPICAL_PER_UNIT);
+/** Each need that only busy stations of this place can meet, as the names of those that can. */
+function stationsOf(exercise: Exercise, place: Place): readonly string[] {
+  const groups = exercise.needs.map((group) => group.filter((what) => (place.equipment[what] ?? 0) > 0));
+  const busy = groups.filter((group) => group.length > 0 && group.every((what) => STATIONS.includes(what)));
+  return [...new Set(busy.map((group) => group.toSorted().join(" or ")))];
 }
 
-function rowsOf(filled: readonly Candidate[], full: number, sets: number): Option["rows"] {
-  const sums = new Map<number, number>();
-  const add = (row: number, amount: number) => sums.set(row, (sums.get(row) ?? 0) + amount);
-  for (const candidate of filled) {
-    const counted = slotQuarters(candidate.exercise, doseWithSets(candidate.doses, full, full, sets));
-    for (const muscle of MUSCLES) if (counted[muscle] !== undefined) add(muscleRow(muscle), counted[muscle]);
-    const balance = balanceEntry(candidate.exercise.pattern, sets);
-    if (balance !== undefined) add(balance[0], balance[1]);
-  }
-  return [...sums].sort(([a], [b]) => a - b);
+function optionOf(setting: Setting, at: number, rank: number, sets: number, alone: boolean): Option {
+  const candidate = setting.block.slots[at]!.candidates[rank]!;
+  const { asked, full } = setting;
+  const changed = setsPoints(sets - asked);
+  const line: Line = { id: "fit/sets-changed", level: "want", points: changed, data: { asked, sets } };
+  return {
+    exercise: candidate.exercise.id,
+    sets,
+    must: 0,
+    want: candidate.want + changed,
+    time: timeOf(setting, at, candidate, sets, alone),
+    rows: rowsOf(candidate, full, sets),
+    stations: stationsOf(candidate.exercise, setting.place),
+    rank,
+    lines: changed === 0 ? candidate.lines : [...candidate.lines, line],
+  };
 }
 
-/**
- * A stated order of options, for ties: the better by itself first, then nearer the coach's sets, then as the candidates
- * stand.
- */
+function openOption({ slot, candidates }: SlotChoices): Option {
+  const line: Line = { id: "fit/open-slot", level: "must", points: -OPEN_SLOT, data: { slot: slot.slot } };
+  const rank = candidates.length;
+  return {
+    exercise: undefined,
+    sets: 0,
+    must: OPEN_SLOT,
+    want: 0,
+    time: 0,
+    rows: [],
+    stations: [],
+    rank,
+    lines: [line],
+  };
+}
+
+/** The better by itself first, then nearer the coach's sets, then as the candidates stand. */
 function inStatedOrder(options: readonly Option[], asked: number): readonly Option[] {
   return options.toSorted(
-    (a, b) => a.must - b.must || b.want - a.want || Math.abs(a.sets - asked) - Math.abs(b.sets - asked),
+    (a, b) =>
+      a.must - b.must || b.want - a.want || Math.abs(a.sets - asked) - Math.abs(b.sets - asked) || a.rank - b.rank,
   );
 }
 
+/** A slot by itself: every form with every number of sets. */
+function aloneIn(setting: Setting, at: number, counts: readonly number[]): readonly Option[] {
+  const { candidates } = setting.block.slots[at]!;
+  const options = candidates.flatMap((_, rank) => counts.map((sets) => optionOf(setting, at, rank, sets, true)));
+  return inStatedOrder(options, setting.asked);
+}
+
+/** Which of so many slots are filled: every choice, the most filled first, of as many the earlier slots first. */
+function fillings(slots: number): readonly (readonly number[])[] {
+  const all = Array.from({ length: 2 ** slots }, (_, mask) =>
+    Array.from({ length: slots }, (_, at) => at).filter((at) => Math.floor(mask / 2 ** (slots - 1 - at)) % 2 === 1),
+  );
+  return all.toReversed().toSorted((a, b) => b.length - a.length);
+}
+
 /**
- * Every way to fill a block: each combination of admitted forms, or none, with each number of sets. Slots of a pair or
- * round have one number of sets between them, so the block is one choice.
+ * The ways to do a block. A slot alone has one way: any form with any number of sets, or open. Slots of a pair or round
+ * have one number of sets between them, so that each number is a way, for each choice of slots that are filled; one that
+ * is filled alone is done as a slot alone.
+ */
+function waysOf(setting: Setting, counts: readonly number[]): readonly Way[] {
+  const { slots } = setting.block;
+  const open = slots.map(openOption);
+  const alone = slots.map((_, at) => aloneIn(setting, at, counts));
+  if (slots.length === 1) return [{ time: 0, steps: [[...alone[0]!, open[0]!]] }];
+  const nearestFirst = counts.toSorted((a, b) => Math.abs(a - setting.asked) - Math.abs(b - setting.asked) || a - b);
+  const inTurn = nearestFirst.map((sets) =>
+    slots.map(({ candidates }, at) => candidates.map((_, rank) => optionOf(setting, at, rank, sets, false))),
+  );
+  const ways = fillings(slots.length).flatMap((filled): readonly Way[] => {
+    const steps = (options: readonly (readonly Option[])[]) =>
+      slots.map((_, at) => (filled.includes(at) ? options[at]! : [open[at]!]));
+    if (filled.length < 2) return [{ time: 0, steps: steps(alone) }];
+    return nearestFirst.map((sets, index) => ({ time: restOf(setting, filled, sets), steps: steps(inTurn[index]!) }));
+  });
+  return ways.filter(({ steps }) => steps.every((step) => step.length > 0));
+}
+
+/**
+ * Every way to fill a block.
  *
  * @param moves whether somebody has to walk to this block, because it is not the first of its session
- * @param pinnedSets the coach's own number of sets for this person
+ * @param pinnedSets the coach's own number of sets for this person, which costs nothing
  */
-export function optionsOf(phase: Phase, block: BlockChoices, moves: boolean, pinnedSets?: number): readonly Option[] {
+export function blockTask(
+  session: number,
+  input: { readonly phase: Phase; readonly place: Place },
+  block: BlockChoices,
+  moves: boolean,
+  pinnedSets?: number,
+): BlockTask {
   const first = block.slots[0]!;
-  const asked = (week: number) => doseInWeek(first.slot, week).sets.length;
-  const full = fullWeek(phase, asked);
-  const coach = asked(full);
-  const options: Option[] = [];
-  for (const combination of combinations(block.slots)) {
-    const filled = combination.flatMap((candidate, index) =>
-      candidate === undefined ? [] : [{ candidate, choices: block.slots[index]! }],
-    );
-    const names = filled.map(({ candidate }) => candidate.exercise.id);
-    if (new Set(names).size < names.length) continue;
-    const fillings = combination.map((candidate, index) => ({
-      slot: block.slots[index]!.slot.slot,
-      exercise: candidate?.exercise.id,
-    }));
-    const open = combination.length - filled.length;
-    const openLines: readonly Line[] = fillings.flatMap(({ slot, exercise }) =>
-      exercise === undefined
-        ? [{ id: "fit/open-slot", level: "must", points: -OPEN_SLOT, data: { slot } } as const]
-        : [],
-    );
-    const own = filled.flatMap(({ candidate }) => candidate.lines);
-    const counts = filled.length === 0 ? [0] : pinnedSets === undefined ? setChoices(coach) : [pinnedSets];
-    for (const sets of counts) {
-      const changed = filled.length === 0 || pinnedSets !== undefined ? 0 : filled.length * setsPoints(sets - coach);
-      const changedLines: readonly Line[] =
-        changed === 0 ? [] : [{ id: "fit/sets-changed", level: "want", points: changed, data: { asked: coach, sets } }];
-      options.push({
-        fillings,
-        sets,
-        must: OPEN_SLOT * open,
-        want: own.reduce((sum, line) => sum + line.points, 0) + changed,
-        time: filled.length === 0 ? 0 : timeOf(phase, block, filled, full, sets, moves),
-        rows: rowsOf(
-          filled.map(({ candidate }) => candidate),
-          full,
-          sets,
-        ),
-        lines: [...openLines, ...own, ...changedLines],
-      });
-    }
-  }
-  return inStatedOrder(options, coach);
+  const setsIn = (week: number) => doseInWeek(first.slot, week).sets.length;
+  const full = fullWeek(input.phase, setsIn);
+  const setting = { ...input, block, full, moves, asked: pinnedSets ?? setsIn(full) };
+  const counts = pinnedSets === undefined ? setChoices(setting.asked) : [pinnedSets];
+  const ways = waysOf(setting, counts);
+  const names = new Set(ways.flatMap(({ steps }) => steps.flat().flatMap(({ stations }) => stations)));
+  const count = (name: string) =>
+    name.split(" or ").reduce((sum, what) => sum + (input.place.equipment[what as keyof Place["equipment"]] ?? 0), 0);
+  const atOnce = new Map([...names].sort().map((name) => [name, count(name)]));
+  return { session, slots: block.slots.map(({ slot }) => slot.slot), ways, atOnce };
 }

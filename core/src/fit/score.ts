@@ -1,4 +1,4 @@
-import type { FitTask, Line, Option, Row, Score } from "./task.ts";
+import { type FitTask, type Line, type Option, optionsOf, type Pick, type Row, type Score } from "./task.ts";
 
 /** Points that a weekly sum costs outside its band; 0 inside. */
 export function rowPoints(row: Row, amount: number): number {
@@ -12,20 +12,34 @@ function rowSums(task: FitTask, chosen: readonly Option[]): number[] {
   return sums;
 }
 
+const BREACHES = [
+  "fit/same-exercise-twice",
+  "fit/station-taken",
+  "fit/too-many-stations",
+  "fit/session-too-long",
+] as const;
+export type Breach = (typeof BREACHES)[number];
+
 /** @returns the first rule that a choice breaks and that nothing may break, or undefined */
-export function breach(task: FitTask, choice: readonly number[]): string | undefined {
-  const used = task.capacity.map(() => 0);
-  const seen = task.capacity.map(() => new Set<string>());
-  for (const [index, block] of task.blocks.entries()) {
-    const option = block.options[choice[index]!]!;
-    used[block.session]! += option.time;
-    for (const { exercise } of option.fillings) {
-      if (exercise === undefined) continue;
-      if (seen[block.session]!.has(exercise)) return "fit/same-exercise-twice";
-      seen[block.session]!.add(exercise);
+export function breach(task: FitTask, choice: readonly Pick[]): Breach | undefined {
+  for (const session of task.capacity.keys()) {
+    const blocks = task.blocks.flatMap((block, index) =>
+      block.session === session ? [{ block, pick: choice[index]!, options: optionsOf(block, choice[index]!) }] : [],
+    );
+    const options = blocks.flatMap((each) => each.options);
+    const forms = options.flatMap(({ exercise }) => exercise ?? []);
+    if (new Set(forms).size < forms.length) return "fit/same-exercise-twice";
+    for (const { block, options: together } of blocks) {
+      const taken = together.flatMap(({ stations }) => stations);
+      for (const [station, count] of block.atOnce)
+        if (taken.filter((each) => each === station).length > count) return "fit/station-taken";
     }
+    const stations = new Set(options.flatMap((option) => option.stations));
+    if (task.stations !== undefined && stations.size > task.stations) return "fit/too-many-stations";
+    const between = blocks.reduce((sum, { block, pick }) => sum + block.ways[pick.way]!.time, 0);
+    if (options.reduce((sum, { time }) => sum + time, between) > task.capacity[session]!) return "fit/session-too-long";
   }
-  return used.some((time, session) => time > task.capacity[session]!) ? "fit/session-too-long" : undefined;
+  return undefined;
 }
 
 /**
@@ -33,8 +47,8 @@ export function breach(task: FitTask, choice: readonly number[]): string | undef
  *
  * The search never calls it while searching; explanations and tests do, so that each is a check on the other.
  */
-export function score(task: FitTask, choice: readonly number[]): Score & { readonly lines: readonly Line[] } {
-  const chosen = task.blocks.map((block, index) => block.options[choice[index]!]!);
+export function score(task: FitTask, choice: readonly Pick[]): Score & { readonly lines: readonly Line[] } {
+  const chosen = task.blocks.flatMap((block, index) => optionsOf(block, choice[index]!));
   const lines = chosen.flatMap((option) => option.lines);
   const sums = rowSums(task, chosen);
   const rowLines = task.rows.flatMap((row, index): Line[] => {
@@ -54,4 +68,24 @@ export function score(task: FitTask, choice: readonly number[]): Score & { reado
 /** @returns true when the first is strictly the better score */
 export function better(a: Score, b: Score): boolean {
   return a.must !== b.must ? a.must < b.must : a.want > b.want;
+}
+
+/**
+ * Of plans with equal points: the least sum of ranks, then block by block the earlier way and, step by step, the
+ * earlier option.
+ *
+ * @returns true when the first stands before the second in this order
+ */
+export function comesFirst(task: FitTask, a: readonly Pick[], b: readonly Pick[]): boolean {
+  const ranks = (choice: readonly Pick[]) =>
+    task.blocks.reduce(
+      (sum, block, index) => optionsOf(block, choice[index]!).reduce((total, { rank }) => total + rank, sum),
+      0,
+    );
+  const flat = (choice: readonly Pick[]) => choice.flatMap(({ way, options }) => [way, ...options]);
+  const [mine, theirs] = [flat(a), flat(b)];
+  const [r, s] = [ranks(a), ranks(b)];
+  if (r !== s) return r < s;
+  const at = mine.findIndex((value, index) => value !== theirs[index]);
+  return at >= 0 && mine[at]! < theirs[at]!;
 }

@@ -1,162 +1,176 @@
-import { type Priced, rowLoss, type Scaled, scale, tighten } from "./bound.ts";
-import { type Budget, type Configuration, configurations } from "./configurations.ts";
-import { climb, dealOut, usesOf, worthOf } from "./improve.ts";
+import { bestPlan, type Found, planOf, walksOf } from "./best-plan.ts";
+import { Goal } from "./goal.ts";
+import { type Budget, type Plan, SLACK } from "./join.ts";
+import { type Net, netOf } from "./net.ts";
+import { tighten } from "./prices.ts";
 import { rowPoints } from "./score.ts";
-import type { FitTask, Solution } from "./task.ts";
+import type { FitTask, Option, Pick, Solution } from "./task.ts";
 
-/** Nodes after which a search stops and says "not proven". A count of work, so every machine stops at the same place. */
-const NODES = 3_000_000;
-/** Prices are fractions; a deficit within this of the gap counts as inside. */
-const SLACK = 1e-6;
+/** Steps of work after which a search stops and says "not proven": every machine stops at the same place. */
+const MOST_WORK = 30_000_000;
 
-/** @returns true when `a` comes before `b` in the stated order: block by block the earlier option */
-function comesFirst(a: readonly number[], b: readonly number[]): boolean {
-  const at = a.findIndex((value, index) => value !== b[index]);
-  return at >= 0 && a[at]! < b[at]!;
+type Ends = readonly [least: number, most: number];
+
+/** Least and most that something can sum up to, over the ways of every block. */
+function endsOf(task: FitTask, of: (option: Option) => number): Ends {
+  const add = (all: readonly Ends[]): Ends => all.reduce(([a, b], [c, d]) => [a + c, b + d], [0, 0]);
+  const widest = (all: readonly Ends[]): Ends => [
+    Math.min(...all.map(([least]) => least)),
+    Math.max(...all.map(([, most]) => most)),
+  ];
+  return add(
+    task.blocks.map(({ ways }) =>
+      widest(ways.map(({ steps }) => add(steps.map((step) => widest(step.map((option) => [of(option), of(option)])))))),
+    ),
+  );
 }
 
 /**
- * Joins one configuration of each session. `deficits + losses of the rows` is exactly how far a plan lies under the
- * bound, so whatever exceeds the gap cannot be better than the plan that set the gap.
- *
- * @returns false when the budget ran out
+ * The levels of one task in whole numbers: one want point is worth more than all ranks together, and one must point more
+ * than all wants and ranks together. Both are proven for this very task.
  */
-function join(
-  task: FitTask,
-  scaled: Scaled,
-  dual: Priced,
-  lists: readonly (readonly Configuration[])[],
-  gap: () => number,
-  budget: Budget,
-  visit: (picks: readonly number[]) => void,
-): boolean {
-  const rows = task.rows;
-  const least = [...lists, undefined].map(() => new Int32Array(rows.length));
-  const most = [...lists, undefined].map(() => new Int32Array(rows.length));
-  const cheapest = new Float64Array(lists.length + 1);
-  for (let session = lists.length - 1; session >= 0; session--) {
-    cheapest[session] = cheapest[session + 1]! + (lists[session]![0]?.deficit ?? 0);
-    for (const row of rows.keys()) {
-      let low = Number.POSITIVE_INFINITY;
-      let high = Number.NEGATIVE_INFINITY;
-      for (const { sums } of lists[session]!) {
-        low = Math.min(low, sums[row]!);
-        high = Math.max(high, sums[row]!);
-      }
-      least[session]![row] = least[session + 1]![row]! + low;
-      most[session]![row] = most[session + 1]![row]! + high;
-    }
-  }
-  const chosen: Configuration[] = [];
-
-  function rowsLose(sums: Int32Array, from: number): number {
-    let loss = 0;
-    for (const [r, row] of rows.entries()) {
-      const price = dual.price[r]!;
-      const a = sums[r]! + least[from]![r]!;
-      const b = sums[r]! + most[from]![r]!;
-      const argued = price > 0 ? row.high : price < 0 ? row.low : b < row.low ? row.low : row.high;
-      loss += rowLoss(row, scaled.under[r]!, scaled.over[r]!, price, Math.min(b, Math.max(a, argued)));
-    }
-    return loss;
-  }
-
-  function go(session: number, deficit: number, sums: Int32Array): boolean {
-    if (session === lists.length) {
-      visit(chosen.flatMap((configuration) => configuration.picks));
-      return true;
-    }
-    for (const configuration of lists[session]!) {
-      const total = deficit + configuration.deficit;
-      if (total + cheapest[session + 1]! > gap()) break;
-      if (--budget.nodes < 0) return false;
-      const next = sums.map((value, row) => value + configuration.sums[row]!);
-      if (total + cheapest[session + 1]! + rowsLose(next, session + 1) > gap()) continue;
-      chosen.push(configuration);
-      const finished = go(session + 1, total, next);
-      chosen.pop();
-      if (!finished) return false;
-    }
-    return true;
-  }
-
-  return lists.every((list) => list.length > 0) ? go(0, 0, new Int32Array(rows.length)) : true;
+interface Levels {
+  readonly wantPoint: number;
+  readonly mustPoint: number;
+  readonly mostRank: number;
+  /** No plan without must points is worth less. */
+  readonly lowest: number;
 }
 
-/** The two levels of a choice, summed from its options and rows. */
-function levels(task: FitTask, choice: readonly number[]): { must: number; want: number } {
+function levelsOf(task: FitTask): Levels {
+  const [leastRank, mostRank] = endsOf(task, ({ rank }) => rank);
+  const wantPoint = 1 + mostRank - leastRank;
+  const [leastWant, mostWant] = endsOf(task, ({ want }) => want);
+  const costs = task.rows.map((row, index) => {
+    if (row.level === "must") return 0;
+    const ends = endsOf(task, ({ rows }) => rows.find(([other]) => other === index)?.[1] ?? 0);
+    return Math.max(...ends.map((amount) => rowPoints(row, amount)));
+  });
+  const mostCost = costs.reduce((sum, cost) => sum + cost, 0);
+  const mustPoint = wantPoint * (1 + mostWant - leastWant + mostCost);
+  return { wantPoint, mustPoint, mostRank, lowest: wantPoint * (leastWant - mostCost) - mostRank };
+}
+
+function pointsOf(task: FitTask, level: "must" | "want", factor: number) {
+  const mine = (points: number, row: FitTask["rows"][number]) => (row.level === level ? factor * points : 0);
+  return {
+    under: task.rows.map((row) => mine(row.underPoints, row)),
+    over: task.rows.map((row) => mine(row.overPoints, row)),
+  };
+}
+
+/** Fewest must points and nothing else. */
+function mustGoal(net: Net): Goal {
+  const { under, over } = pointsOf(net.task, "must", 1);
+  return new Goal(
+    net.task.rows,
+    Float64Array.from(net.must, (must) => -must),
+    under,
+    over,
+    { more: 1 },
+  );
+}
+
+/**
+ * Most want points, of equals the least sum of ranks, with a price on each must point.
+ *
+ * @param most where it is said, no plan with more must points is taken, and the price only serves the bound
+ */
+function wantGoal(net: Net, { wantPoint }: Levels, price: number, most?: number): Goal {
+  const { task } = net;
+  const value = Float64Array.from(
+    { length: net.items },
+    (_, item) => wantPoint * net.want[item]! - net.rank[item]! - price * net.must[item]!,
+  );
+  const wants = pointsOf(task, "want", wantPoint);
+  const musts = pointsOf(task, "must", price);
+  const under = wants.under.map((points, r) => points + musts.under[r]!);
+  const over = wants.over.map((points, r) => points + musts.over[r]!);
+  const limit = pointsOf(task, "must", 1);
+  return new Goal(task.rows, value, under, over, most === undefined ? {} : { limit: { ...limit, most } });
+}
+
+/** The two levels of a plan. */
+function scoreOf(net: Net, plan: Plan): { readonly must: number; readonly want: number } {
+  const { task } = net;
   const sums = task.rows.map(() => 0);
-  let must = 0;
-  let want = 0;
-  for (const [index, o] of choice.entries()) {
-    const option = task.blocks[index]!.options[o]!;
-    must += option.must;
-    want += option.want;
-    for (const [row, amount] of option.rows) sums[row]! += amount;
+  let [must, want] = [0, 0];
+  for (const item of plan.sessions.flat()) {
+    must += net.must[item]!;
+    want += net.want[item]!;
+    for (let k = net.rows[item]!; k < net.rows[item + 1]!; k++) sums[net.row[k]!]! += net.amount[k]!;
   }
-  for (const [index, row] of task.rows.entries()) {
-    const points = rowPoints(row, sums[index]!);
-    if (row.level === "must") must += points;
-    else want -= points;
+  for (const [r, row] of task.rows.entries()) {
+    if (row.level === "must") must += rowPoints(row, sums[r]!);
+    else want -= rowPoints(row, sums[r]!);
   }
   return { must, want };
 }
 
+function choiceOf(net: Net, plan: Plan): readonly Pick[] {
+  const items = plan.sessions.flat();
+  return net.task.blocks.map((_, b) => {
+    const mine = items.filter((item) => net.block[item] === b);
+    return { way: net.way[mine[0]!]!, options: mine.map((item) => net.option[item]!) };
+  });
+}
+
+/** Must prices that are tried, each an eighth of the one before. */
+const PRICES = 6;
+
+interface Limited {
+  readonly goal: Goal;
+  readonly price: number;
+  readonly bound: number;
+}
+
+/** The want goal for a limit of must points, at the price that gives the smallest bound of those tried. */
+function limitedGoal(net: Net, levels: Levels, most: number): Limited {
+  let best: Limited | undefined;
+  for (let k = 0; k < PRICES; k++) {
+    const price = Math.ceil(levels.mustPoint / 8 ** k);
+    const goal = wantGoal(net, levels, price, most);
+    const tight = tighten(net, goal, walksOf(net), levels.wantPoint / 10);
+    const bound = (tight?.dual.bound ?? 0) + price * most;
+    if (best !== undefined && bound > best.bound) return best;
+    best = { goal, price, bound };
+  }
+  return best!;
+}
+
 /**
- * The best choice of a fit task, exactly: fewest must points, then most want points, then the first in the stated
- * order of options, block by block.
+ * The best choice of a fit task, exactly: fewest must points, then most want points, then the stated order (least sum of
+ * ranks, then block by block the earlier way and option).
  *
- * Prices on the weekly rows split the task into sessions and give a bound; a DP over time bounds each session; the
- * gap between the bound and the best plan known says which session configurations can matter; all of those are
- * listed and joined. It stops on a count of nodes; then the answer is the best found, `proven` is false and `bound`
- * says how many want points more there could be.
+ * Where only open slots count as must, every session needs its own fewest whatever the others do, so that one search with
+ * a price on must points that no want can pay is exact. Where weekly bands are musts, the fewest must points are found
+ * first, and then the most wants among plans with no more. It stops on a count of work; then the answer is the best
+ * found, and `least` and `bound` say what there could still be.
  *
- * @param task blocks ordered by session
- * @returns undefined when no choice keeps every session within its time and without repeats
+ * @returns undefined when no choice keeps every session within its time and its stations, and without repeats
  */
 export function solve(task: FitTask): Solution | undefined {
-  const scaled = scale(task);
-  const uses = usesOf(task);
-  let best: readonly number[] | undefined;
-  let bestValue = Number.NEGATIVE_INFINITY;
-  const take = (choice: readonly number[]) => {
-    const value = worthOf(task, scaled, choice);
-    if (!(value > bestValue || (value === bestValue && comesFirst(choice, best!)))) return;
-    bestValue = value;
-    best = [...choice];
+  const net = netOf(task);
+  const levels = levelsOf(task);
+  const budget: Budget = { left: MOST_WORK };
+  const answer = (found: Found, least: number, bound: number): Solution => {
+    const { must, want } = scoreOf(net, found.best);
+    const proven = found.bound <= found.best.value && least >= must;
+    const work = MOST_WORK - Math.max(0, budget.left);
+    return { choice: choiceOf(net, found.best), must, want, least, bound: proven ? want : bound, proven, work };
   };
-  const worst =
-    task.blocks.reduce((sum, _, index) => sum + Math.min(...scaled.value[index]!), 0) -
-    scaled.weight * task.rows.reduce((sum, row) => sum + rowPoints(row, 0), 0);
-  const tried = new Set<string>();
-  const dual = tighten(task, scaled, (found) => {
-    const plan = dealOut(task, uses, found);
-    const name = plan?.join(" ") ?? "";
-    if (plan !== undefined && !tried.has(name)) take(climb(task, scaled, uses, plan));
-    tried.add(name);
-    return Math.max(bestValue, worst);
-  });
-  const budget: Budget = { nodes: NODES };
-  const gap = () => dual.bound - bestValue + SLACK;
-  const lists: (readonly Configuration[])[] = [];
-  let slack = 0;
-  let finished = true;
-  for (const session of task.capacity.keys()) {
-    const list = configurations(task, dual, uses, session, gap() - slack, budget);
-    finished = list !== undefined;
-    if (list === undefined) break;
-    slack += list[0]?.deficit ?? 0;
-    lists.push(list);
+  const wantsAt = (bound: number, paid: number) =>
+    Math.floor((bound + paid + levels.mostRank + SLACK) / levels.wantPoint);
+  if (!task.rows.some((row) => row.level === "must")) {
+    const found = bestPlan(net, wantGoal(net, levels, levels.mustPoint), budget);
+    if (found === undefined) return undefined;
+    const least = Math.max(0, Math.ceil((levels.lowest - found.bound - SLACK) / levels.mustPoint));
+    return answer(found, least, wantsAt(found.bound, levels.mustPoint * scoreOf(net, found.best).must));
   }
-  const proven = finished && join(task, scaled, dual, lists, gap, budget, take);
-  if (best === undefined) return undefined;
-  const reached = levels(task, best);
-  const ceiling = proven ? bestValue : Math.floor(dual.bound + SLACK);
-  return {
-    choice: best,
-    ...reached,
-    bound: ceiling + scaled.weight * reached.must,
-    proven,
-    nodes: NODES - Math.max(0, budget.nodes),
-  };
+  const first = bestPlan(net, mustGoal(net), budget);
+  if (first === undefined) return undefined;
+  const most = -first.best.value;
+  const { goal, price } = limitedGoal(net, levels, most);
+  const found = bestPlan(net, goal, budget, planOf(net, goal, first.best.sessions))!;
+  return answer(found, Math.max(0, Math.ceil(-first.bound - SLACK)), wantsAt(found.bound, price * most));
 }

@@ -8,15 +8,10 @@ export interface Line {
   readonly data: Readonly<Record<string, Json>>;
 }
 
-/** What one slot gets under an option; `exercise` undefined leaves the slot open. */
-export interface Filling {
-  readonly slot: SlotKey;
-  readonly exercise: ExerciseId | undefined;
-}
-
-/** One way to fill one block: an exercise for each of its slots and one number of sets. */
+/** What a slot may get: a form with a number of sets, or nothing. */
 export interface Option {
-  readonly fillings: readonly Filling[];
+  /** Undefined leaves the slot open; conditioning is never a form of its own here. */
+  readonly exercise: ExerciseId | undefined;
   readonly sets: number;
   /** Points counted against the plan; 0 is best. */
   readonly must: number;
@@ -24,15 +19,29 @@ export interface Option {
   readonly want: number;
   /** Upper estimate, in units of 5 s. */
   readonly time: number;
-  /** Row index to amount; muscles in quarter-sets, then the balance rows. */
+  /** Row index to amount; muscles in quarter-sets, then the balance rows. Each row at most once. */
   readonly rows: readonly (readonly [row: number, amount: number])[];
+  /** Busy stations that the form cannot do without; of "this one or that one" the names together. */
+  readonly stations: readonly string[];
+  /** Place in the slot's stated order, 0 first: of plans with equal points the least sum wins. */
+  readonly rank: number;
   readonly lines: readonly Line[];
 }
 
-/** A slot, pair, round or conditioning block. Options stand in the stated order of preference for ties. */
+/** One way to do a block: every step takes one of its options, and `time` comes on top, for the rest between turns. */
+export interface Way {
+  readonly time: number;
+  readonly steps: readonly (readonly Option[])[];
+}
+
+/** A slot, pair, round or conditioning block: one of its ways is taken. Ways have one step for each slot. */
 export interface BlockTask {
   readonly session: number;
-  readonly options: readonly Option[];
+  /** Empty for conditioning, whose ways have one step. */
+  readonly slots: readonly SlotKey[];
+  readonly ways: readonly Way[];
+  /** How many of each station there are for the forms of this block together; stations not named are free. */
+  readonly atOnce: ReadonlyMap<string, number>;
 }
 
 /** A weekly sum with a wanted band. Outside it every unit costs points, at the level that the coach gave it. */
@@ -50,22 +59,39 @@ export interface Row {
 export interface FitTask {
   /** Seconds / 5 that each session may take at the upper estimate. */
   readonly capacity: readonly number[];
+  /** Most different stations that one session may use; undefined when nobody said. */
+  readonly stations?: number;
   /** Blocks by session, in the order they are done. */
   readonly blocks: readonly BlockTask[];
   readonly rows: readonly Row[];
 }
 
-/** Levels are compared in order: fewer must points first, then more want points, then earlier options. */
+/** What a block gets: one of its ways, and in each step of it one option. */
+export interface Pick {
+  readonly way: number;
+  readonly options: readonly number[];
+}
+
+/** Levels are compared in order: fewer must points first, then more want points, then the stated order. */
 export interface Score {
   readonly must: number;
   readonly want: number;
 }
 
 export interface Solution extends Score {
-  /** For each block, the index of its option. */
-  readonly choice: readonly number[];
-  /** No plan with these must points can have more want points than this. */
+  readonly choice: readonly Pick[];
+  /** No plan has fewer must points than this. */
+  readonly least: number;
+  /** No plan with these must points has more want points than this. */
   readonly bound: number;
+  /** Nothing is better: `must` is `least`, `want` is `bound`, and of equals it is the first in the stated order. */
   readonly proven: boolean;
-  readonly nodes: number;
+  /** Steps of work that it took. */
+  readonly work: number;
+}
+
+/** @returns the options that a pick takes in a block, one for each step */
+export function optionsOf(block: BlockTask, pick: Pick): readonly Option[] {
+  const way = block.ways[pick.way]!;
+  return pick.options.map((option, step) => way.steps[step]![option]!);
 }
