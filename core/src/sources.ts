@@ -10,9 +10,21 @@ export interface Source {
 }
 
 export const SOURCES = {
+  acsm2001: {
+    cite: "ACSM 2001, Appropriate intervention strategies for weight loss, Med Sci Sports Exerc 33:2145–2156, as reported",
+    read: "secondary",
+  },
   acsm2009: {
     cite: "Ratamess et al. 2009, Progression models in resistance training for healthy adults, Med Sci Sports Exerc 41:687–708",
     read: "primary",
+  },
+  acsm2009nutrition: {
+    cite: "ACSM, ADA & DC 2009, Nutrition and athletic performance, protein 1.2–1.7 g/kg, as quoted by Phillips 2012",
+    read: "primary",
+  },
+  acsm2016: {
+    cite: "ACSM, AND & DC 2016, Nutrition and athletic performance, protein 1.2–2.0 g/kg, as reported by Egan 2016, Nutr Bull",
+    read: "secondary",
   },
   acsmContinuum: {
     cite: "Older ACSM-based continuum of repetition maxima and per cent of 1RM, as restated on a teaching page",
@@ -26,13 +38,29 @@ export const SOURCES = {
     cite: "American College of Sports Medicine 2013, Guidelines for Exercise Testing and Prescription, 9th ed., as quoted elsewhere",
     read: "secondary",
   },
+  activityFactors: {
+    cite: "Five activity factors on resting energy as many pages print them; no study behind them was found",
+    read: "secondary",
+  },
   ainsworth2011: {
     cite: "Ainsworth et al. 2011, Compendium of physical activities, Med Sci Sports Exerc 43:1575–1581",
     read: "secondary",
   },
+  anderson2014: {
+    cite: "Anderson et al. 2014, trunk holds of 116 adults of 18 to 55 years, St Catherine University",
+    read: "primary",
+  },
+  areta2021: {
+    cite: "Areta et al. 2021, Low energy availability: history, definition and evidence of its endocrine, metabolic and physiological effects",
+    read: "primary",
+  },
   awgs2019: {
     cite: "Asian Working Group for Sarcopenia 2019, consensus update, J Am Med Dir Assoc 2020",
     read: "secondary",
+  },
+  bakerNewton2004: {
+    cite: "Baker & Newton 2004, An analysis of the ratio and relationship between upper body pressing and pulling strength, J Strength Cond Res 18:594–598",
+    read: "primary",
   },
   bazValle2022: {
     cite: "Baz-Valle et al. 2022, A systematic review of the effects of different resistance training volumes on muscle hypertrophy, J Hum Kinet 81:199–210",
@@ -43,10 +71,26 @@ export const SOURCES = {
     cite: "Brawner et al. 2004, Predicting maximum heart rate among patients with coronary heart disease receiving β-blockers, Am Heart J 148:910–914",
     read: "primary",
   },
+  brighamChase2014: {
+    cite: "Brigham & Chase 2014, plank times of 168 students and 102 student athletes by quartile",
+    read: "primary",
+  },
+  brozek1963: {
+    cite: "Brožek et al. 1963, Densitometric analysis of body composition, Ann N Y Acad Sci 110:113–140",
+    read: "secondary",
+  },
   brzycki1993: { cite: "Brzycki 1993, Strength testing, JOPERD 64(1):88–90", read: "secondary" },
   bushman2020: {
     cite: "Bushman 2020, metabolic equations as in ACSM's Guidelines, 10th ed., table 6.3, ACSM's Health & Fitness J 24(3):6–10 and 24(4):5–8",
     read: "primary",
+  },
+  busso1994: {
+    cite: "Busso, Candau & Lacour 1994, Fatigue and fitness modelled from the effects of training on performance, Eur J Appl Physiol 69:50–54",
+    read: "secondary",
+  },
+  clarkeSkiba2013: {
+    cite: "Clarke & Skiba 2013, Rationale and resources for teaching the mathematical modeling of athletic training and performance, Adv Physiol Educ 37:134–152",
+    read: "secondary",
   },
   colberg2016: {
     cite: "Colberg et al. 2016, Physical activity/exercise and diabetes, Diabetes Care 39:2065–2079, table 1",
@@ -61,8 +105,20 @@ export const SOURCES = {
     cite: "Canadian Society for Exercise Physiology, push-ups without a time limit, table by age and sex",
     read: "secondary",
   },
+  cunningham1980: {
+    cite: "Cunningham 1980, A reanalysis of the factors influencing basal metabolic rate, Am J Clin Nutr 33:2372–2374",
+    read: "secondary",
+  },
+  cunningham1991: {
+    cite: "Cunningham 1991, Body composition as a determinant of energy expenditure, Am J Clin Nutr 54:963–969",
+    read: "memory",
+  },
   deLeva1996: {
     cite: "de Leva 1996, Adjustments to Zatsiorsky–Seluyanov's segment inertia parameters, J Biomech 29:1223–1230",
+    read: "secondary",
+  },
+  durninWomersley1974: {
+    cite: "Durnin & Womersley 1974, Body fat assessed from total body density and its estimation from skinfold thickness, Br J Nutr 32:77–97",
     read: "secondary",
   },
   ebben2011: {
@@ -77,6 +133,10 @@ export const SOURCES = {
   ewgsop2019: {
     cite: "Cruz-Jentoft et al. 2019, Sarcopenia: revised European consensus, Age Ageing 48:16–31",
     read: "secondary",
+  },
+  faoWhoUnu2001: {
+    cite: "FAO/WHO/UNU 2001, Human energy requirements, report of an expert consultation, section 5.4",
+    read: "primary",
   },
   fenwick2009: {
     cite: "Fenwick et al. 2009, Comparison of different rowing exercises, J Strength Cond Res 23:350–358",
@@ -99,6 +159,10 @@ export const SOURCES = {
     read: "memory",
   },
   golding1986: { cite: "Golding, Myers & Sinning 1986, The Y's Way to Physical Fitness, 3rd ed.", read: "secondary" },
+  gonzalezBadillo2010: {
+    cite: "González-Badillo & Sánchez-Medina 2010, Movement velocity as a measure of loading intensity, Int J Sports Med 31:347–352 (constants from memory)",
+    read: "memory",
+  },
   gouvaliBoudolos2005: {
     cite: "Gouvali & Boudolos 2005, Dynamic and electromyographical analysis in variants of push-up exercise, J Strength Cond Res 19:146–151",
     read: "primary",
@@ -127,8 +191,16 @@ export const SOURCES = {
     cite: "Halperin et al. 2022, Accuracy in predicting repetitions to task failure, Sports Med 52:377–390",
     read: "primary",
   },
+  harrisBenedict1919: {
+    cite: "Harris & Benedict 1919, A biometric study of basal metabolism in man",
+    read: "secondary",
+  },
   hartmannTunnemann: {
     cite: "Hartmann & Tünnemann, Fitness and Strength Training for All Sports: segment masses",
+    read: "secondary",
+  },
+  hebertLosier2017: {
+    cite: "Hébert-Losier et al. 2017, Normative values for the heel-raise test, 566 people, Physiotherapy",
     read: "secondary",
   },
   helme2020: {
@@ -141,6 +213,14 @@ export const SOURCES = {
   },
   herrmann2024: {
     cite: "Herrmann et al. 2024, 2024 adult compendium of physical activities, J Sport Health Sci 13:6–12",
+    read: "secondary",
+  },
+  hodgdonBeckett1984: {
+    cite: "Hodgdon & Beckett 1984, Prediction of percent body fat for US Navy men and women, NHRC reports 84-11 and 84-29",
+    read: "secondary",
+  },
+  hodgdonFriedl1999: {
+    cite: "Hodgdon & Friedl 1999, Development of the DoD body composition estimation equations, NHRC TD 99-2B",
     read: "secondary",
   },
   hutchinsGearhart2010: {
@@ -156,6 +236,18 @@ export const SOURCES = {
   iusca2021: {
     cite: "Schoenfeld et al. 2021, IUSCA position stand on hypertrophy, Int J Strength Cond 1(1)",
     read: "secondary",
+  },
+  jacksonPollock1978: {
+    cite: "Jackson & Pollock 1978, Generalized equations for predicting body density of men, Br J Nutr 40:497–504",
+    read: "secondary",
+  },
+  jacksonPollockWard1980: {
+    cite: "Jackson, Pollock & Ward 1980, Generalized equations for predicting body density of women, Med Sci Sports Exerc 12:175–182",
+    read: "secondary",
+  },
+  jager2017: {
+    cite: "Jäger et al. 2017, ISSN position stand: protein and exercise, J Int Soc Sports Nutr 14:20",
+    read: "primary",
   },
   karvonen1957: {
     cite: "Karvonen, Kentala & Mustala 1957, The effects of training on heart rate, Ann Med Exp Biol Fenn 35:307–315",
@@ -195,13 +287,33 @@ export const SOURCES = {
     cite: "McArdle et al. 1972, Reliability and interrelationships between maximal oxygen intake and step-test scores in college women, Med Sci Sports 4:182–186",
     read: "secondary",
   },
+  mcgill1999: {
+    cite: "McGill, Childs & Liebenson 1999, Endurance times for low back stabilization exercises, Arch Phys Med Rehabil 80:941–944 (seconds from memory)",
+    read: "memory",
+  },
   melroseDawes2015: {
     cite: "Melrose & Dawes 2015, Resistance characteristics of the suspension training row, J Athl Enhanc",
     read: "primary",
   },
   mier2014: { cite: "Mier et al. 2014, Weight of body mass in push-ups, Int J Exerc Sci 7:161–168", read: "primary" },
+  mifflin1990: {
+    cite: "Mifflin et al. 1990, A new predictive equation for resting energy expenditure in healthy individuals, Am J Clin Nutr 51:241–247",
+    read: "primary",
+  },
+  mifflinEvidence: {
+    cite: "Evidence library of the US dietetic academy on the Mifflin–St Jeor equation: up to 9 % over and 21 % under in people with obesity",
+    read: "primary",
+  },
   mitter2022: {
     cite: "Mitter et al. 2022, reliability of repetitions to failure in the bench press of 24 trained people",
+    read: "primary",
+  },
+  morton1990: {
+    cite: "Morton, Fitz-Clarke & Banister 1990, Modeling human performance in running, J Appl Physiol 69:1171–1177",
+    read: "memory",
+  },
+  morton2018: {
+    cite: "Morton et al. 2018, protein supplementation and resistance training, Br J Sports Med 52:376–384",
     read: "primary",
   },
   nscaChart: { cite: "NSCA training load chart, one page: repetitions and per cent of 1RM", read: "secondary" },
@@ -213,6 +325,10 @@ export const SOURCES = {
   ours: { cite: "Our own choice, no source; a practising coach and a clinician have not signed it yet", read: "ours" },
   pelland2024: {
     cite: "Pelland et al. 2024, The resistance training dose response, SportRxiv; Sports Med 2025, doi 10.1007/s40279-025-02344-w",
+    read: "primary",
+  },
+  peterson2003: {
+    cite: "Peterson et al. 2003, Development and validation of skinfold-thickness prediction equations with a 4-compartment model, Am J Clin Nutr 77:1186–1191",
     read: "primary",
   },
   practice: { cite: "Common practice, no source", read: "practice" },
@@ -242,6 +358,10 @@ export const SOURCES = {
     cite: 'Robergs & Landwehr 2002, The surprising history of the "HRmax = 220 − age" equation, JEPonline 5(2):1–10',
     read: "primary",
   },
+  rozaShizgal1984: {
+    cite: "Roza & Shizgal 1984, The Harris Benedict equation reevaluated, Am J Clin Nutr 40:168–182",
+    read: "secondary",
+  },
   salman2021: {
     cite: "Salman et al. 2021, Returning to physical activity after covid-19, BMJ 372:m4721",
     read: "primary",
@@ -270,8 +390,13 @@ export const SOURCES = {
     cite: "Silbernagel et al. 2007, Continued sports activity, using a pain-monitoring model, Am J Sports Med 35:897–906; the edges of its zones from memory",
     read: "memory",
   },
+  siri1961: { cite: "Siri 1961, Body composition from fluid spaces and density", read: "primary" },
   steele2023: {
     cite: "Trials behind Steele et al. 2023, open extraction file: gains in 1RM of 78 controlled trials, our own fit",
+    read: "primary",
+  },
+  strand2014: {
+    cite: "Strand et al. 2014, Norms for an isometric muscle endurance test, J Hum Kinet 40:93–102",
     read: "primary",
   },
   studentTable: { cite: "Table of Student's t, one-sided 90 % points", read: "memory" },
@@ -292,6 +417,10 @@ export const SOURCES = {
     read: "primary",
   },
   unicode15: { cite: "The Unicode Standard, version 15: normalisation forms and default case folding", read: "memory" },
+  wallace2010: {
+    cite: "Wallace et al. 2010, Quantification of vertical ground reaction forces of popular bilateral plyometric exercises, J Strength Cond Res 24:207–212",
+    read: "primary",
+  },
   wathen1994: {
     cite: "Wathen 1994, Load assignment, in Baechle (ed.), Essentials of Strength Training and Conditioning",
     read: "secondary",
@@ -299,6 +428,18 @@ export const SOURCES = {
   who2020: {
     cite: "Bull et al. 2020, World Health Organization guidelines on physical activity and sedentary behaviour, Br J Sports Med 54:1451–1462",
     read: "primary",
+  },
+  whoBmi: {
+    cite: "World Health Organization, body mass index classification of adults (1995, 2000, 2004)",
+    read: "primary",
+  },
+  whoLancet2004: {
+    cite: "WHO expert consultation 2004, Appropriate body-mass index for Asian populations, Lancet 363:157–163",
+    read: "primary",
+  },
+  whoWaist2008: {
+    cite: "World Health Organization, Waist circumference and waist–hip ratio, report of an expert consultation 2008",
+    read: "secondary",
   },
   winter2009: { cite: "Winter 2009, Biomechanics and Motor Control of Human Movement, table 4.1", read: "secondary" },
   zhu2010: {

@@ -56,18 +56,18 @@ export function mileAndHalfRun(minutes: number): number {
  * @param ageY 18 to 29: made on college students
  * @throws RangeError outside the ranges
  * @source george1993
- * @example collegeRun("men", 80, 12, 20).toFixed(2) //=> "45.37"
+ * @example collegeRun("man", 80, 12, 20).toFixed(2) //=> "45.37"
  */
-export function collegeRun(sex: "men" | "women", massKg: number, minutes: number, ageY: number): number {
+export function collegeRun(sex: "man" | "woman", massKg: number, minutes: number, ageY: number): number {
   refuseOutside("the highest oxygen uptake", "age in years", ageY, 18, 29);
   refuseOutside("the highest oxygen uptake", "body mass in kg", massKg, 40, 150);
   refuseOutside("the highest oxygen uptake", "minutes for 1.5 miles", minutes, 6, 25);
-  return 88.02 - 0.1656 * massKg - 2.76 * minutes + (sex === "men" ? 3.716 : 0);
+  return 88.02 - 0.1656 * massKg - 2.76 * minutes + (sex === "man" ? 3.716 : 0);
 }
 
 /** What a mile's walk gives: the clock, and the heart rate of the last quarter of the way in beats a minute. */
 export interface MileWalk {
-  readonly sex: "men" | "women";
+  readonly sex: "man" | "woman";
   readonly mass: Mass;
   readonly ageY: number;
   readonly minutes: number;
@@ -76,7 +76,7 @@ export interface MileWalk {
 
 /** The bare formula, also outside its ages: mL/kg/min. @source kline1987 */
 export function mileWalkFormula({ sex, mass, ageY, minutes, bpm }: MileWalk): number {
-  return 132.853 - 0.0769 * inLb(mass) - 0.3877 * ageY + (sex === "men" ? 6.315 : 0) - 3.2649 * minutes - 0.1565 * bpm;
+  return 132.853 - 0.0769 * inLb(mass) - 0.3877 * ageY + (sex === "man" ? 6.315 : 0) - 3.2649 * minutes - 0.1565 * bpm;
 }
 
 /**
@@ -91,7 +91,7 @@ export function mileWalkFormula({ sex, mass, ageY, minutes, bpm }: MileWalk): nu
  * @returns mL/kg/min by the relative form, L/min by the absolute one
  * @throws RangeError outside the ranges
  * @source kline1987
- * @example mileWalk({ sex: "men", mass: lb(170), ageY: 40, minutes: 14.5, bpm: 130 }).mlKgMin.toFixed(2) //=> "42.90"
+ * @example mileWalk({ sex: "man", mass: lb(170), ageY: 40, minutes: 14.5, bpm: 130 }).mlKgMin.toFixed(2) //=> "42.90"
  */
 export function mileWalk(walk: MileWalk): { readonly mlKgMin: number; readonly lMin: number } {
   const { sex, mass, ageY, minutes, bpm } = walk;
@@ -101,7 +101,7 @@ export function mileWalk(walk: MileWalk): { readonly mlKgMin: number; readonly l
   refuseOutside("the highest oxygen uptake", "minutes for a mile", minutes, 8, 30);
   refuseOutside("the highest oxygen uptake", "heart rate in beats/min", bpm, 60, 220);
   const lMin =
-    6.9652 + 0.0091 * inLb(mass) - 0.0257 * ageY + (sex === "men" ? 0.5955 : 0) - 0.224 * minutes - 0.0115 * bpm;
+    6.9652 + 0.0091 * inLb(mass) - 0.0257 * ageY + (sex === "man" ? 0.5955 : 0) - 0.224 * minutes - 0.0115 * bpm;
   return { mlKgMin: mileWalkFormula(walk), lMin };
 }
 
@@ -115,9 +115,9 @@ export function mileWalk(walk: MileWalk): { readonly mlKgMin: number; readonly l
  * @returns mL/kg/min; r −0.75
  * @throws RangeError outside the range
  * @source mcardle1972
- * @example stepTest("men", 140).toFixed(2) //=> "52.53"
+ * @example stepTest("man", 140).toFixed(2) //=> "52.53"
  */
-export function stepTest(sex: "men" | "women", bpm: number): number {
+export function stepTest(sex: "man" | "woman", bpm: number): number {
   refuseOutside("the highest oxygen uptake", "heart rate in beats/min", bpm, 80, 210);
-  return sex === "men" ? 111.33 - 0.42 * bpm : 65.81 - 0.1847 * bpm;
+  return sex === "man" ? 111.33 - 0.42 * bpm : 65.81 - 0.1847 * bpm;
 }

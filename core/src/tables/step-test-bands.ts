@@ -15,12 +15,12 @@ export interface StepTestBand {
  */
 export const STEP_TEST_BANDS: {
   readonly source: SourceId;
-  readonly sex: "women";
+  readonly sex: "woman";
   readonly ageY: { readonly from: number; readonly to: number };
   readonly rows: readonly StepTestBand[];
 } = {
   source: "golding1986",
-  sex: "women",
+  sex: "woman",
   ageY: { from: 26, to: 35 },
   rows: [
     { class: "excellent", fromBpm: 58, toBpm: 80 },
@@ -38,9 +38,9 @@ export const STEP_TEST_BANDS: {
  *
  * @returns undefined for other people than the table's, and for a rate beyond its ends
  * @source golding1986
- * @example stepTestClass("women", 30, 82) //=> "good"
+ * @example stepTestClass("woman", 30, 82) //=> "good"
  */
-export function stepTestClass(sex: "men" | "women", ageY: number, bpm: number): StepTestBand["class"] | undefined {
+export function stepTestClass(sex: "man" | "woman", ageY: number, bpm: number): StepTestBand["class"] | undefined {
   const { ageY: ages, rows } = STEP_TEST_BANDS;
   if (sex !== STEP_TEST_BANDS.sex || !(ageY >= ages.from && ageY <= ages.to)) return undefined;
   if (!(bpm >= rows[0]!.fromBpm)) return undefined;
