@@ -1,4 +1,4 @@
-import { Frame, LinkPage, runningSession, SessionPage, TodayPage } from "./pages/index.ts";
+import { Body, Frame, LinkPage, runningSession, SessionPage, TodayPage } from "./pages/index.ts";
 import type { Phone } from "./phone.ts";
 import { words } from "./words.ts";
 
@@ -10,8 +10,10 @@ export function App({ phone }: { phone: Phone }) {
   if (device === undefined || bundle === undefined) {
     return (
       <Frame shown={shown} page="empty">
-        <h1>{words.link.title}</h1>
-        <p>{device === undefined ? words.link.none : words.plan.coming}</p>
+        <Body>
+          <h1>{words.link.title}</h1>
+          <p>{device === undefined ? words.link.none : words.plan.coming}</p>
+        </Body>
       </Frame>
     );
   }

@@ -1,7 +1,7 @@
 import { Button } from "../parts/index.ts";
 import { asItStands, type Step, slotsOf, solved } from "../session/index.ts";
 import { words } from "../words.ts";
-import { Foot } from "./foot.tsx";
+import { Body, Foot } from "./frame.tsx";
 import { HowTo } from "./how-to.tsx";
 import { formOf, nameOf } from "./names.ts";
 import style from "./page.module.css";
@@ -25,24 +25,26 @@ export function EasierPage({ run, step }: { run: SessionRun; step: Extract<Step,
     });
   return (
     <>
-      <div class={style["title"]}>
-        <h1>{words.easier.title(nameOf(bundle, step.of.exercise))}</h1>
-      </div>
-      {said.length === 0 || form === undefined || after === undefined ? (
-        <p>{words.easier.none}</p>
-      ) : (
-        <>
-          <div>
-            <h2>{form.name}</h2>
-            <p class={style["soft"]}>
-              {[words.dose(after.dose, after), ...(after.load === undefined ? [] : [words.load(after.load)])].join(
-                " · ",
-              )}
-            </p>
-          </div>
-          <HowTo form={form} />
-        </>
-      )}
+      <Body>
+        <div class={style["title"]}>
+          <h1>{words.easier.title(nameOf(bundle, step.of.exercise))}</h1>
+        </div>
+        {said.length === 0 || form === undefined || after === undefined ? (
+          <p>{words.easier.none}</p>
+        ) : (
+          <>
+            <div>
+              <h2>{form.name}</h2>
+              <p class={style["soft"]}>
+                {[words.dose(after.dose, after), ...(after.load === undefined ? [] : [words.load(after.load)])].join(
+                  " · ",
+                )}
+              </p>
+            </div>
+            <HowTo form={form} />
+          </>
+        )}
+      </Body>
       <Foot>
         <Button tap={() => showAside(run, undefined)}>{words.easier.back}</Button>
         {said.length === 0 ? null : (

@@ -1,7 +1,7 @@
 import { Button } from "../parts/index.ts";
 import { passed, type Step } from "../session/index.ts";
 import { words } from "../words.ts";
-import { Foot } from "./foot.tsx";
+import { Body, Foot } from "./frame.tsx";
 import { HowTo } from "./how-to.tsx";
 import { formOf, nameOf } from "./names.ts";
 import style from "./page.module.css";
@@ -17,23 +17,25 @@ export function EasyPage({ run, step }: { run: SessionRun; step: Exclude<Step, {
       : conditioning.map(({ exercise, dose, effort }) => ({ exercise, dose, beside: words.course.effort[effort] }));
   return (
     <>
-      <div class={style["title"]}>
-        <h1>{step.kind === "warm-up" ? words.course.warmup : words.course.conditioning}</h1>
-      </div>
-      <ul class={style["list"]}>
-        {items.map(({ exercise, dose, beside }) => {
-          const form = formOf(bundle, exercise);
-          return (
-            <li key={`${exercise} ${beside}`}>
-              <div>
-                <h2>{nameOf(bundle, exercise)}</h2>
-                <p class={style["soft"]}>{[words.dose(dose), ...(beside ? [beside] : [])].join(" · ")}</p>
-              </div>
-              {form === undefined ? null : <HowTo form={form} />}
-            </li>
-          );
-        })}
-      </ul>
+      <Body>
+        <div class={style["title"]}>
+          <h1>{step.kind === "warm-up" ? words.course.warmup : words.course.conditioning}</h1>
+        </div>
+        <ul class={style["list"]}>
+          {items.map(({ exercise, dose, beside }) => {
+            const form = formOf(bundle, exercise);
+            return (
+              <li key={`${exercise} ${beside}`}>
+                <div>
+                  <h2>{nameOf(bundle, exercise)}</h2>
+                  <p class={style["soft"]}>{[words.dose(dose), ...(beside ? [beside] : [])].join(" · ")}</p>
+                </div>
+                {form === undefined ? null : <HowTo form={form} />}
+              </li>
+            );
+          })}
+        </ul>
+      </Body>
       <Foot>
         <Button kind="strong" tap={() => phone.touch(view.of.id, (draft) => passed(draft, view, step, newest))}>
           {step.kind === "warm-up" ? words.course.readyToGo : words.course.finished}

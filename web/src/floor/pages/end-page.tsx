@@ -1,7 +1,7 @@
 import { Button } from "../parts/index.ts";
 import { ofStep } from "../session/index.ts";
 import { words } from "../words.ts";
-import { Foot } from "./foot.tsx";
+import { Body, Foot } from "./frame.tsx";
 import style from "./page.module.css";
 import { type SessionRun, showAside } from "./running.ts";
 
@@ -19,11 +19,13 @@ export function EndPage({ run, early }: { run: SessionRun; early: boolean }) {
     });
   return (
     <>
-      <div class={style["title"]}>
-        <h1>{early ? words.end.early : words.end.title}</h1>
-        <p>{words.end.some(done, all)}</p>
-      </div>
-      {early ? <p>{words.end.earlyWhy}</p> : null}
+      <Body>
+        <div class={style["title"]}>
+          <h1>{early ? words.end.early : words.end.title}</h1>
+          <p>{words.end.some(done, all)}</p>
+        </div>
+        {early ? <p>{words.end.earlyWhy}</p> : null}
+      </Body>
       <Foot>
         <Button tap={() => showAside(run, early ? undefined : "overview")}>
           {early ? words.end.stay : words.course.overview}

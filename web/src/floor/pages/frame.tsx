@@ -1,21 +1,27 @@
-import type { ComponentChildren } from "preact";
-import { useEffect, useRef } from "preact/hooks";
-import { Note, Status } from "../parts/index.ts";
+import { type ComponentChildren, createContext } from "preact";
+import { useContext, useEffect, useRef } from "preact/hooks";
+import { Note } from "../parts/index.ts";
 import type { Shown } from "../phone.ts";
 import { words } from "../words.ts";
 import style from "./page.module.css";
+import { statusOf } from "./status-of.ts";
+
+/** What stands above the body of whatever page is shown. */
+const Head = createContext<ComponentChildren>(null);
 
 interface FrameProps {
   readonly shown: Shown;
   /** At the left of the status. */
   readonly about?: string;
+  /** Below it, on every page of a session. */
+  readonly head?: ComponentChildren;
   /** Changes whenever another page is shown, so that readers of the screen begin at its top. */
   readonly page: string;
   readonly children: ComponentChildren;
 }
 
-/** What every page has: where things stand, and what must not be missed. */
-export function Frame({ shown, about, page, children }: FrameProps) {
+/** What every page has: where things stand, and what must not be missed. Its children are a `Body` and perhaps a `Foot`. */
+export function Frame({ shown, about, head, page, children }: FrameProps) {
   const main = useRef<HTMLElement>(null);
   const seen = useRef(page);
   useEffect(() => {
@@ -24,11 +30,11 @@ export function Frame({ shown, about, page, children }: FrameProps) {
     main.current?.focus();
     scrollTo(0, 0);
   });
-  return (
-    <main class={style["page"]} ref={main} tabIndex={-1}>
+  const top = (
+    <>
       <div class={style["top"]}>
         <span>{about ?? ""}</span>
-        <Status {...shown} />
+        <span aria-hidden="true">{statusOf(shown)}</span>
       </div>
       {shown.saving === "failed" ? (
         <Note stop role="alert">
@@ -40,7 +46,35 @@ export function Frame({ shown, about, page, children }: FrameProps) {
           {words.status.unknownPhone}
         </Note>
       ) : null}
-      {children}
+      {head}
+    </>
+  );
+  return (
+    <main class={style["page"]} ref={main} tabIndex={-1}>
+      <p class={style["heard"]} role="status">
+        {statusOf(shown)}
+      </p>
+      <Head.Provider value={top}>{children}</Head.Provider>
     </main>
+  );
+}
+
+/** What scrolls; the foot below it never covers any of it. */
+export function Body({ children }: { children: ComponentChildren }) {
+  return (
+    <div class={style["body"]}>
+      {useContext(Head)}
+      {children}
+    </div>
+  );
+}
+
+/** What ends a page, in reach of the thumb. `beside` stands above it and keeps its room, so that nothing moves. */
+export function Foot({ beside, children }: { beside?: ComponentChildren; children: ComponentChildren }) {
+  return (
+    <div class={style["foot"]}>
+      {beside === undefined ? null : <div class={style["beside"]}>{beside}</div>}
+      <div class={style["ends"]}>{children}</div>
+    </div>
   );
 }

@@ -2,7 +2,7 @@ import { HURT_PLACES, type HurtPlace, stressesOf } from "@stave/core/model";
 import { Button } from "../parts/index.ts";
 import { ofStep, type Step, slotsOf, solved } from "../session/index.ts";
 import { words } from "../words.ts";
-import { Foot } from "./foot.tsx";
+import { Body, Foot } from "./frame.tsx";
 import { nameOf } from "./names.ts";
 import style from "./page.module.css";
 import { type SessionRun, showAside } from "./running.ts";
@@ -27,29 +27,35 @@ export function HurtPage({ run, step }: { run: SessionRun; step: Extract<Step, {
   };
   return (
     <>
-      <fieldset class={style["group"]}>
-        <legend>{words.hurt.title}</legend>
-        <div class={style["choices"]}>
-          {PLACES.map((place) => (
-            <Button key={place} pressed={where === place} tap={() => note({ where: place })}>
-              {words.hurt.places[place]}
-            </Button>
-          ))}
+      <Body>
+        <div class={style["title"]}>
+          <h1>{words.hurt.button}</h1>
+          <p>{nameOf(bundle, step.of.exercise)}</p>
         </div>
-      </fieldset>
-      <fieldset class={style["group"]}>
-        <legend>{words.hurt.howMuch}</legend>
-        <div class={style["scale"]}>
-          {SCALE.map((much) => (
-            <Button key={much} pressed={howMuch === much} tap={() => note({ howMuch: much })}>
-              {much}
-            </Button>
-          ))}
-        </div>
-        <p class={style["soft"]}>
-          {words.hurt.least} · {words.hurt.most}
-        </p>
-      </fieldset>
+        <fieldset class={style["group"]}>
+          <legend>{words.hurt.title}</legend>
+          <div class={style["choices"]}>
+            {PLACES.map((place) => (
+              <Button key={place} pressed={where === place} tap={() => note({ where: place })}>
+                {words.hurt.places[place]}
+              </Button>
+            ))}
+          </div>
+        </fieldset>
+        <fieldset class={style["group"]}>
+          <legend>{words.hurt.howMuch}</legend>
+          <div class={style["scale"]}>
+            {SCALE.map((much) => (
+              <Button key={much} pressed={howMuch === much} tap={() => note({ howMuch: much })}>
+                {much}
+              </Button>
+            ))}
+          </div>
+          <p class={style["soft"]}>
+            {words.hurt.least} · {words.hurt.most}
+          </p>
+        </fieldset>
+      </Body>
       <Foot>
         <Button tap={() => showAside(run, undefined)}>{words.hurt.back}</Button>
         <Button kind="warning" disabled={where === undefined || howMuch === undefined} tap={tell}>
@@ -69,19 +75,21 @@ export function ToldPage({ run }: { run: SessionRun }) {
   const name = (slot: string) => nameOf(bundle, slotsOf(view.now).find(({ key }) => key === slot)?.exercise ?? slot);
   return (
     <>
-      <div class={style["title"]}>
-        <h1>{everything ? words.hurt.stopAll : words.hurt.stop}</h1>
-        <p>{words.hurt.said(words.hurt.places[told.where as HurtPlace] ?? told.where, told.howMuch)}</p>
-      </div>
-      {everything ? <Stops bundle={bundle} open /> : null}
-      <ul class={style["list"]}>
-        {told.swaps.map(({ from, to }) => (
-          <li key={from}>{words.hurt.instead(nameOf(bundle, from), nameOf(bundle, to))}</li>
-        ))}
-        {told.waits.map((slot) => (
-          <li key={slot}>{words.hurt.waits(name(slot))}</li>
-        ))}
-      </ul>
+      <Body>
+        <div class={style["title"]}>
+          <h1>{everything ? words.hurt.stopAll : words.hurt.stop}</h1>
+          <p>{words.hurt.said(words.hurt.places[told.where as HurtPlace] ?? told.where, told.howMuch)}</p>
+        </div>
+        {everything ? <Stops bundle={bundle} open /> : null}
+        <ul class={style["list"]}>
+          {told.swaps.map(({ from, to }) => (
+            <li key={from}>{words.hurt.instead(nameOf(bundle, from), nameOf(bundle, to))}</li>
+          ))}
+          {told.waits.map((slot) => (
+            <li key={slot}>{words.hurt.waits(name(slot))}</li>
+          ))}
+        </ul>
+      </Body>
       <Foot>
         <Button kind={everything ? "strong" : "plain"} tap={() => showAside(run, "stop")}>
           {words.end.early}

@@ -1,5 +1,5 @@
 /** The pages of the phone. */
-export { Frame } from "./frame.tsx";
+export { Body, Frame } from "./frame.tsx";
 export { LinkPage } from "./link-page.tsx";
 export { runningSession } from "./running.ts";
 export { SessionPage } from "./session-page.tsx";

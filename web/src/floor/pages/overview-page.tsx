@@ -1,7 +1,7 @@
 import { Button, Note } from "../parts/index.ts";
 import { entryOf, placeKey, type SetSaid, type Step, slotsOf } from "../session/index.ts";
 import { words } from "../words.ts";
-import { Foot } from "./foot.tsx";
+import { Body, Foot } from "./frame.tsx";
 import { nameOf, reasonOf } from "./names.ts";
 import style from "./page.module.css";
 import { goTo, type SessionRun, showAside } from "./running.ts";
@@ -25,56 +25,58 @@ export function OverviewPage({ run }: { run: SessionRun }) {
   const others = view.course.filter((step): step is Exclude<Step, { kind: "set" }> => step.kind !== "set");
   return (
     <>
-      <div class={style["title"]}>
-        <h1>{words.course.overview}</h1>
-      </div>
-      <ul class={style["list"]}>
-        {slotsOf(view.now).map((slot) => {
-          const waits = view.waiting.get(slot.key);
-          return (
-            <li key={slot.key}>
-              <div>
-                <h2>{nameOf(bundle, slot.exercise)}</h2>
-                <p class={style["soft"]}>
-                  {[words.dose(slot.dose, slot), ...(slot.load === undefined ? [] : [words.load(slot.load)])].join(
-                    " · ",
-                  )}
-                </p>
-              </div>
-              {waits === undefined ? null : (
-                <Note stop>
-                  {words.course.waits}: {reasonOf(bundle, waits)}
-                </Note>
-              )}
-              <div class={style["sets"]}>
-                {slot.dose.sets.map((_, set) => {
-                  const key = placeKey({ slot: slot.key, set });
-                  const said = view.sets.get(key);
-                  if (waits !== undefined && said === undefined) return null;
-                  return (
-                    <Button
-                      key={key}
-                      kind={said === undefined ? "open" : "plain"}
-                      tap={() => goTo(run, steps.get(key))}
-                    >
-                      {words.course.one(set + 1)}
-                      {said === undefined ? "" : `: ${saidOf(said)}`}
-                    </Button>
-                  );
-                })}
-              </div>
+      <Body>
+        <div class={style["title"]}>
+          <h1>{words.course.overview}</h1>
+        </div>
+        <ul class={style["list"]}>
+          {slotsOf(view.now).map((slot) => {
+            const waits = view.waiting.get(slot.key);
+            return (
+              <li key={slot.key}>
+                <div>
+                  <h2>{nameOf(bundle, slot.exercise)}</h2>
+                  <p class={style["soft"]}>
+                    {[words.dose(slot.dose, slot), ...(slot.load === undefined ? [] : [words.load(slot.load)])].join(
+                      " · ",
+                    )}
+                  </p>
+                </div>
+                {waits === undefined ? null : (
+                  <Note stop>
+                    {words.course.waits}: {reasonOf(bundle, waits)}
+                  </Note>
+                )}
+                <div class={style["sets"]}>
+                  {slot.dose.sets.map((_, set) => {
+                    const key = placeKey({ slot: slot.key, set });
+                    const said = view.sets.get(key);
+                    if (waits !== undefined && said === undefined) return null;
+                    return (
+                      <Button
+                        key={key}
+                        kind={said === undefined ? "open" : "plain"}
+                        tap={() => goTo(run, steps.get(key))}
+                      >
+                        {words.course.one(set + 1)}
+                        {said === undefined ? "" : `: ${saidOf(said)}`}
+                      </Button>
+                    );
+                  })}
+                </div>
+              </li>
+            );
+          })}
+          {others.map((step) => (
+            <li key={step.kind}>
+              <Button tap={() => goTo(run, step)}>
+                {step.kind === "warm-up" ? words.course.warmup : words.course.conditioning}
+              </Button>
             </li>
-          );
-        })}
-        {others.map((step) => (
-          <li key={step.kind}>
-            <Button tap={() => goTo(run, step)}>
-              {step.kind === "warm-up" ? words.course.warmup : words.course.conditioning}
-            </Button>
-          </li>
-        ))}
-      </ul>
-      <Stops bundle={bundle} />
+          ))}
+        </ul>
+        <Stops bundle={bundle} />
+      </Body>
       <Foot>
         <Button tap={() => showAside(run, "stop")}>{words.end.early}</Button>
         <Button kind="strong" tap={() => showAside(run, undefined)}>

@@ -12,7 +12,6 @@ import { OverviewPage } from "./overview-page.tsx";
 import style from "./page.module.css";
 import { type SessionRun, showAside } from "./running.ts";
 import { SetPage } from "./set-page.tsx";
-import { Stops } from "./stops.tsx";
 import { WaitPage } from "./wait-page.tsx";
 
 function Place({ run, step }: { run: SessionRun; step: Step | undefined }) {
@@ -43,20 +42,23 @@ export function SessionPage({ run }: { run: SessionRun }) {
       shown={shown}
       about={`${words.session(view.of.title)} · ${words.course.progress(behind, all)}`}
       page={`${draft.aside ?? ""} ${key}`}
+      head={
+        <>
+          {draft.aside === "overview" ? null : (
+            <button
+              type="button"
+              class={style["strip"]}
+              aria-label={words.course.overview}
+              onClick={() => void showAside(run, "overview")}
+            >
+              <Sign drawing={drawing} />
+            </button>
+          )}
+          <HurtBanner bundle={bundle} events={shown.kept.events} session={view.of.id} />
+        </>
+      }
     >
-      {draft.aside === "overview" ? null : (
-        <button
-          type="button"
-          class={style["strip"]}
-          aria-label={words.course.overview}
-          onClick={() => void showAside(run, "overview")}
-        >
-          <Sign drawing={drawing} />
-        </button>
-      )}
-      <HurtBanner bundle={bundle} events={shown.kept.events} session={view.of.id} />
       <Place key={key} run={run} step={step} />
-      {step?.kind === "set" && draft.aside === undefined ? <Stops bundle={bundle} /> : null}
     </Frame>
   );
 }

@@ -21,11 +21,12 @@ import {
   type Timer,
 } from "../session/index.ts";
 import { words } from "../words.ts";
-import { Foot } from "./foot.tsx";
+import { Body, Foot } from "./frame.tsx";
 import { HowTo } from "./how-to.tsx";
 import { formOf, nameOf } from "./names.ts";
 import style from "./page.module.css";
 import { type SessionRun, showAside } from "./running.ts";
+import { Stops } from "./stops.tsx";
 
 type SetStep = Extract<Step, { kind: "set" }>;
 
@@ -83,55 +84,58 @@ export function SetPage({ run, step }: { run: SessionRun; step: SetStep }) {
   const { timer } = draft;
   return (
     <>
-      <div class={style["title"]}>
-        <h1>{nameOf(bundle, exercise)}</h1>
-        <p>
-          {words.course.set(step.set + 1, step.of.dose.sets.length)} ·{" "}
-          {words.course.slotDose(amount, step.of, asked.dose.eachSide)}
-        </p>
-      </div>
-      {said === undefined ? null : <Note>{words.course.corrects}</Note>}
-      {view.bounds.get(step.slot)?.loads === undefined ? null : (
-        <Note stop role="status">
-          {words.course.news}:{" "}
-          {words.course.newLoads(words.load(loads.at(-1) ?? { value: 0, unit: bundle.person.units }))}
-        </Note>
-      )}
-      {form === undefined ? null : <HowTo form={form} />}
-      {counted === undefined ? null : (
-        <>
-          <Bars amount={amount} sides={sides} entry={entry} set={(side, value) => void set(side, value)} />
-          <div class={style["sides"]}>
-            {sides.map((side) => (
-              <div key={side}>
-                <NumberField
-                  name={words.control.of(what, side)}
-                  title={side === "both" ? what : words.side(side)}
-                  value={entry[side]}
-                  most={mostOf(amount)}
-                  asked={words.span(askedSpan(amount))}
-                  step={(by) => void touch((now) => ({ ...now, [side]: stepped(now[side], by, amount) }))}
-                  set={(value) => void set(side, value)}
-                />
-                {counted === "holdS" ? (
-                  <HoldTimer run={run} side={side} seconds={askedSpan(amount).to} set={set} setTimer={setTimer} />
-                ) : null}
-              </div>
-            ))}
-          </div>
-        </>
-      )}
-      {form === undefined || (loads.length === 0 && asked.load === undefined) ? null : (
-        <LoadPicker
-          exercise={form}
-          loads={loads}
-          asked={asked.load}
-          value={entry.load}
-          find={step.of.find === undefined ? undefined : words.control.find(step.of.find.from)}
-          set={(load) => void set("load", load)}
-        />
-      )}
-      {counted === "reps" ? <Reserve value={entry.reserve} set={(reserve) => void set("reserve", reserve)} /> : null}
+      <Body>
+        <div class={style["title"]}>
+          <h1>{nameOf(bundle, exercise)}</h1>
+          <p>
+            {words.course.set(step.set + 1, step.of.dose.sets.length)} ·{" "}
+            {words.course.slotDose(amount, step.of, asked.dose.eachSide)}
+          </p>
+        </div>
+        {said === undefined ? null : <Note>{words.course.corrects}</Note>}
+        {view.bounds.get(step.slot)?.loads === undefined ? null : (
+          <Note stop role="status">
+            {words.course.news}:{" "}
+            {words.course.newLoads(words.load(loads.at(-1) ?? { value: 0, unit: bundle.person.units }))}
+          </Note>
+        )}
+        {form === undefined ? null : <HowTo form={form} />}
+        {counted === undefined ? null : (
+          <>
+            <Bars amount={amount} sides={sides} entry={entry} set={(side, value) => void set(side, value)} />
+            <div class={style["sides"]}>
+              {sides.map((side) => (
+                <div key={side}>
+                  <NumberField
+                    name={words.control.of(what, side)}
+                    title={side === "both" ? what : words.side(side)}
+                    value={entry[side]}
+                    most={mostOf(amount)}
+                    asked={words.span(askedSpan(amount))}
+                    step={(by) => void touch((now) => ({ ...now, [side]: stepped(now[side], by, amount) }))}
+                    set={(value) => void set(side, value)}
+                  />
+                  {counted === "holdS" ? (
+                    <HoldTimer run={run} side={side} seconds={askedSpan(amount).to} set={set} setTimer={setTimer} />
+                  ) : null}
+                </div>
+              ))}
+            </div>
+          </>
+        )}
+        {form === undefined || (loads.length === 0 && asked.load === undefined) ? null : (
+          <LoadPicker
+            exercise={form}
+            loads={loads}
+            asked={asked.load}
+            value={entry.load}
+            find={step.of.find === undefined ? undefined : words.control.find(step.of.find.from)}
+            set={(load) => void set("load", load)}
+          />
+        )}
+        {counted === "reps" ? <Reserve value={entry.reserve} set={(reserve) => void set("reserve", reserve)} /> : null}
+        <Stops bundle={bundle} />
+      </Body>
       <Foot
         beside={
           timer?.kind === "rest" ? (

@@ -4,7 +4,7 @@ import { Button, Note, Sign } from "../parts/index.ts";
 import type { Phone } from "../phone.ts";
 import { freshDraft, nextStep, opened, type SessionView, slotsOf, strokesOf, viewOf } from "../session/index.ts";
 import { words } from "../words.ts";
-import { Frame } from "./frame.tsx";
+import { Body, Frame } from "./frame.tsx";
 import { nameOf, reasonOf } from "./names.ts";
 import { OnlyHere } from "./only-here.tsx";
 import style from "./page.module.css";
@@ -69,16 +69,18 @@ export function TodayPage({ phone, bundle }: { phone: Phone; bundle: Bundle }) {
   const sessions = bundle.sessions.filter(({ day }) => day >= today);
   return (
     <Frame shown={phone.shown} page="today">
-      <div class={style["title"]}>
-        <h1>{words.plan.greeting(bundle.person.name)}</h1>
-      </div>
-      <OnlyHere bundle={bundle} events={phone.shown.kept.events} />
-      {sessions.length === 0 ? <p>{words.plan.none}</p> : null}
-      <ul class={style["list"]}>
-        {sessions.map((of) => (
-          <Entry key={`${bundle.plan} ${of.id}`} phone={phone} bundle={bundle} of={of} today={today} />
-        ))}
-      </ul>
+      <Body>
+        <div class={style["title"]}>
+          <h1>{words.plan.greeting(bundle.person.name)}</h1>
+        </div>
+        <OnlyHere bundle={bundle} events={phone.shown.kept.events} />
+        {sessions.length === 0 ? <p>{words.plan.none}</p> : null}
+        <ul class={style["list"]}>
+          {sessions.map((of) => (
+            <Entry key={`${bundle.plan} ${of.id}`} phone={phone} bundle={bundle} of={of} today={today} />
+          ))}
+        </ul>
+      </Body>
     </Frame>
   );
 }

@@ -6,5 +6,4 @@ export { Note } from "./note.tsx";
 export { NumberField } from "./number-field.tsx";
 export { Reserve } from "./reserve.tsx";
 export { Sign } from "./sign.tsx";
-export { Status } from "./status.tsx";
 export { Running } from "./timers.tsx";

@@ -84,20 +84,54 @@ export class PhoneInHand {
   async done(): Promise<void> {
     const before = await this.progress();
     await this.tap("Done");
-    await this.page.waitForFunction(
-      (was) => document.querySelector("main")?.textContent?.includes(was) === false,
-      before,
-    );
+    await this.until(async () => (await this.progress()) !== before);
+  }
+
+  /** Starts the first session, and passes what comes before its first set. */
+  async start(): Promise<void> {
+    await this.tap(/^Start/);
+    await this.button(/^(Warm, go on|Done)$/).waitFor();
+    if (await this.button("Warm, go on").isVisible()) await this.tap("Warm, go on");
+    await this.button("Done").waitFor();
+  }
+
+  /** Goes on until no set is left, and ends the session. */
+  async finish(): Promise<void> {
+    for (;;) {
+      await this.button(/^(Done|Done, go on|End the session)$/).waitFor();
+      if (await this.button("End the session").isVisible()) break;
+      if (await this.button("Done, go on").isVisible()) await this.tap("Done, go on");
+      else await this.done();
+    }
+    await this.tap("End the session");
+    await this.sees(/your sessions/);
+  }
+
+  /** Sends what waits, as the phone does when the network comes back. */
+  async networkComesBack(): Promise<void> {
+    await this.page.evaluate(() => dispatchEvent(new Event("online")));
   }
 
   /** @returns "4 of 22 sets" */
   async progress(): Promise<string> {
-    const text = (await this.page.locator("main").textContent()) ?? "";
-    return /\d+ of \d+ sets?/.exec(text)?.[0] ?? "";
+    return /\d+ of \d+ sets?/.exec(await this.screen())?.[0] ?? "";
+  }
+
+  /** @returns all that can be read on the screen */
+  async screen(): Promise<string> {
+    return (await this.page.locator("main").textContent()) ?? "";
   }
 
   async title(): Promise<string> {
     return (await this.page.getByRole("heading", { level: 1 }).first().textContent()) ?? "";
+  }
+
+  /** Waits for something that is no element. */
+  async until(holds: () => Promise<boolean>): Promise<void> {
+    for (const end = Date.now() + PATIENCE_MS; !(await holds()); ) {
+      if (Date.now() > end) throw new Error(`This did not come; the screen says: ${await this.screen()}`);
+      await new Promise((again) => setTimeout(again, 20));
+    }
   }
 
   async close(): Promise<void> {
