@@ -54,6 +54,11 @@ describe("events from outside", () => {
     expect(good({ ...event, kind: "Heart Rate" })).toBe(false);
   });
 
+  test("a counter leaves room for all that is recorded and decided later", () => {
+    expect(good({ ...SET, n: 998_999_999_999 })).toBe(true);
+    expect(good({ ...SET, n: 1_000_000_000_000 })).toBe(false);
+  });
+
   test("nesting that would overflow is refused, not fallen over", () => {
     const deep = JSON.parse(`${'{"a":'.repeat(50_000)}1${"}".repeat(50_000)}`);
     expect(good({ ...SET, kind: "heart-rate", data: deep })).toBe(false);

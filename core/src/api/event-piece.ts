@@ -121,10 +121,15 @@ export const eventPiece: z.ZodType<StaveEvent> = z
       ctx.addIssue({ code: "custom", path: ["replaces"], message: "An event cannot replace itself" });
   });
 
+/** The highest counter that a device may send: far above any record, and far below the bound that decisions count on to. */
+const MOST_SENT = 999_000_000_000;
+
 /** An event that a person's device may send: everything but a coach's decisions. */
-export const recordEventPiece: z.ZodType<StaveEvent> = eventPiece.refine(
-  ({ kind }) => !(DECISION_KINDS as readonly string[]).includes(kind),
-  { path: ["kind"], message: "Only a coach decides" },
-);
+export const recordEventPiece: z.ZodType<StaveEvent> = eventPiece
+  .refine(({ kind }) => !(DECISION_KINDS as readonly string[]).includes(kind), {
+    path: ["kind"],
+    message: "Only a coach decides",
+  })
+  .refine(({ n }) => n <= MOST_SENT, { path: ["n"], message: "The counter leaves no room for what follows" });
 
 export { patchPiece, proposalPiece };

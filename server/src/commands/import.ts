@@ -31,7 +31,9 @@ export async function importFiles(
       programmes: new Map(programmes.map(({ hash, text }) => [hash, text])),
       places: roster.texts.places,
       people: roster.texts.people,
-      training: training.map(({ person, programme }) => ({ person, programme: programme.hash, on })),
+      training: training.map(({ person, programme }) => ({ person, programme: programme.hash })),
+      on,
+      keepStarts: options.from === undefined,
       coach: options.coach,
       call: options.call ?? options.coach,
     });

@@ -1,4 +1,4 @@
-import { type Day, parseDay, printDay } from "@stave/core/day";
+import { type Day, day, printDay } from "@stave/core/day";
 import { canonicalJson, type Person, type Place, readRoster } from "@stave/core/model";
 import { z } from "zod";
 
@@ -28,13 +28,17 @@ export function printPersonFile({ on, programme, coach, call }: Omit<PersonFile,
   return canonicalJson({ v: 1, on: printDay(on), programme, coach, call, roster });
 }
 
+/** @returns the first day of the plan of a person whose file this is */
+export function startIn(text: string): Day {
+  return day(filePiece.parse(JSON.parse(text)).on);
+}
+
 /** @throws Error when the text is not what was written: somebody altered the database */
 export function readPersonFile(text: string, places: readonly Place[]): PersonFile {
   const { on, programme, coach, call, roster } = filePiece.parse(JSON.parse(text));
-  const day = parseDay(on);
   const read = readRoster(roster, "person", places);
   const [person, ...more] = read.ok ? read.value.value : [];
-  if (day === undefined || person === undefined || more.length > 0)
+  if (person === undefined || more.length > 0)
     throw new Error("The entry of a person in the database cannot be read; restore it from a backup");
-  return { person, on: day, programme, coach, call };
+  return { person, on: day(on), programme, coach, call };
 }

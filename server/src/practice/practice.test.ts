@@ -27,7 +27,9 @@ async function fill(people: string): Promise<void> {
     people,
     training: roster.value.value
       .filter(({ id }) => id === "dagny" || id === "tobiah")
-      .map((person) => ({ person, programme: sha256(programme), on: day("2027-01-11") })),
+      .map((person) => ({ person, programme: sha256(programme) })),
+    on: day("2027-01-11"),
+    keepStarts: false,
     coach: "Imke Farrowdale",
     call: "Imke Farrowdale",
   });

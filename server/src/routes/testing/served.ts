@@ -46,7 +46,9 @@ export async function fill(store: Store, people: readonly string[], practice = L
     people: peopleText,
     training: roster.value.value
       .filter(({ id }) => people.includes(id))
-      .map((person) => ({ person, programme: sha256(programme), on: day(START) })),
+      .map((person) => ({ person, programme: sha256(programme) })),
+    on: day(START),
+    keepStarts: false,
     coach: "Imke Farrowdale",
     call: "Imke Farrowdale, 01632 960 123",
   });
