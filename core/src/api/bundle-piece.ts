@@ -1,11 +1,9 @@
 import { z } from "zod";
-import { type Bundle, EQUIPMENT, STRESS_TAGS, type StressTag } from "../model/index.ts";
+import { type Bundle, EQUIPMENT, MOST_OFFERED, STRESS_TAGS, type StressTag } from "../model/index.ts";
 import { counterPiece, dayTextPiece, loadPiece, minutePiece, namePiece, reasonPiece, textPiece } from "./pieces.ts";
 import { dosePiece, planSessionPiece } from "./plan-piece.ts";
 
 const MANY = 500;
-/** Most forms that one slot offers. */
-export const MOST_OFFERED = 12;
 
 const stressPiece = z.partialRecord(
   z.enum(STRESS_TAGS),
@@ -74,6 +72,7 @@ export const bundlePiece: z.ZodType<Bundle> = z.strictObject({
       }),
     )
     .max(MANY),
+  withheld: z.exactOptional(reasonPiece),
   stops: z.array(reasonPiece).max(50),
   paused: z.array(z.strictObject({ slot: namePiece, because: reasonPiece })).max(MANY),
   call: textPiece,

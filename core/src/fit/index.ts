@@ -1,6 +1,6 @@
 export { build, type FitInput } from "./build.ts";
-export type { Candidate, SetAside, SlotChoices } from "./candidates.ts";
-export { doseFor, takesLoad } from "./dose-for.ts";
+export { admitFor, type Candidate, choicesFor, type SetAside, type SlotChoices } from "./candidates.ts";
+export { doseFor, takesLoad, withSets } from "./dose-for.ts";
 export type { EasyItem } from "./easy-work.ts";
 export * from "./explain.ts";
 export { type FittedBlock, type FittedPhase, type FittedSession, type FittedSlot, fitPhase } from "./fit.ts";

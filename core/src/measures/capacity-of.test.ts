@@ -42,16 +42,16 @@ const value =
   () =>
     known(...history).value.value;
 
-published("brzycki1993", "capacity from 100 kg × 10, where it agrees with Epley", [
+published("brzycki1993", "capacity from 100 kg × 10, where it is the middle of seven equations", [
   ["worked", "formula", value(session(1, lifted(100, 10, 0))), 133.33, 0.005],
   ["worked", "formula, 2 of the 10 in reserve", value(session(1, lifted(100, 8, 2))), 133.33, 0.005],
 ]);
-published("epley1985", "and Brzycki averaged, 110 kg × 4, × 4, × 5, × 4", [
+published("wathen1994", "the middle of seven equations, over two sessions: 100 kg × 3 and × 5", [
   [
     "worked",
-    "strength.md 1: (124.67 + 120, twice more, + 128.33 + 123.75) ÷ 8",
-    value(...[4, 4, 5, 4].map((count, at) => session(at, lifted(110, count, 0)))),
-    (3 * (124.667 + 120) + 128.333 + 123.75) / 8,
+    "formula",
+    value(session(1, lifted(100, 3, 0)), session(2, lifted(100, 5, 0))),
+    (108.98 + 116.58) / 2,
     0.01,
   ],
 ]);

@@ -46,7 +46,8 @@ const T90 = [1.533, 1.476, 1.44, 1.415, 1.397] as const;
 /**
  * What somebody can lift once now: the mean of what their latest sessions show, and where it lies with 80 % chance.
  *
- *   of each session, the largest (Epley + Brzycki) / 2 over its sets, at repetitions done plus those in reserve
+ *   of each session, the largest 1RM over its sets, by the middle one of seven equations, at repetitions done plus those
+ *   in reserve
  *   value ± t × s / √sessions; s² joins the spread between sessions and the usual one, weighed as 4 sessions
  *
  * A set tells something only when its load is known, its repetitions were read and its reserve was said (or as many as
@@ -56,7 +57,7 @@ const T90 = [1.533, 1.476, 1.44, 1.415, 1.397] as const;
  * @param history of this exercise, in the order in which it was recorded
  * @param now epoch milliseconds; what is more than 6 weeks older is left out
  * @returns unknown, with what is missing, when no set tells anything
- * @source epley1985, brzycki1993, grgic2020, studentTable, ours
+ * @source grgic2020, studentTable, ours
  */
 export function capacityOf(exercise: Exercise, history: readonly SlotSession[], now: number): Capacity {
   if (!["total", "per hand", "one implement", "stack"].includes(exercise.loadMeaning))

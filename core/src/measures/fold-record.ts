@@ -127,6 +127,7 @@ function hurtOf({ event, first }: Standing): readonly HurtRecord[] {
       id: first.id,
       ...(of === undefined ? {} : { session: of.session }),
       ...(of?.slot === undefined ? {} : { slot: of.slot }),
+      ...(of?.set === undefined ? {} : { set: of.set }),
       where: data.where,
       howMuch: data.howMuch,
       at: first.at,

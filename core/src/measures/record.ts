@@ -34,6 +34,7 @@ export interface HurtRecord {
   readonly id: string;
   readonly session?: string;
   readonly slot?: SlotKey;
+  readonly set?: number;
   readonly where: string;
   /** 0 to 10. */
   readonly howMuch: number;

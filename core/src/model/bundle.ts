@@ -52,6 +52,8 @@ export interface Bundle {
   readonly exercises: readonly BundleExercise[];
   /** For every slot, easier and like forms, closed under easier; at most 12. */
   readonly offers: readonly { readonly slot: SlotKey; readonly forms: readonly OfferedForm[] }[];
+  /** Why there is no session to do: nobody may begin without a screening outcome that stands. */
+  readonly withheld?: Reason;
   /** When to stop at once, as reasons. */
   readonly stops: readonly Reason[];
   /** Movements that wait, with the reason. */

@@ -16,6 +16,9 @@ export interface FindLoad {
   readonly because: Reason;
 }
 
+/** Most forms that one slot offers; a phone carries them all. Ours, no source. */
+export const MOST_OFFERED = 12;
+
 export interface PlanSlot {
   readonly key: SlotKey;
   readonly exercise: ExerciseId;

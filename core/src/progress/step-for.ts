@@ -3,6 +3,7 @@ import { loadsLeft } from "../loads/index.ts";
 import { slotHistory } from "../measures/index.ts";
 import type { Dose, Exercise, Patch, PlanSlot, Reason, Slot, Span } from "../model/index.ts";
 import { admitter } from "../offer/index.ts";
+import { type Load, massOf } from "../units.ts";
 import { type LoadStep, MOST_STEP_PERCENT, nextLoad, repsAfter, repsToEarn } from "./next-load.ts";
 import type { ProgressInput } from "./progress-input.ts";
 import { plain, reason } from "./reasons.ts";
@@ -36,7 +37,7 @@ export function stepFor(input: ProgressInput, slot: PlanSlot, from: Slot, exerci
   const range = rangeOf(slot.dose);
   if (from.way !== "reps then load" || range === undefined || slot.loads !== undefined) return undefined;
   const shown = twoForTwo(slotHistory(input.log, slot.key), exercise.id, range.to, input);
-  if (shown?.load === undefined) return undefined;
+  if (shown?.load === undefined || isEasier(exercise, shown.load, slot.load)) return undefined;
   const { person, place, catalogue, today: on } = input;
   const admission = admitter({ person, place, catalogue, on, byHand: true })(exercise, slot.dose);
   if (!admission.ok) return undefined;
@@ -56,6 +57,12 @@ export function stepFor(input: ProgressInput, slot: PlanSlot, from: Slot, exerci
   if (size.kind === "large" && wider !== undefined)
     return { patch: wider, evidence: [proof, ...size.because], since, other: load };
   return { patch: load, evidence: [proof, ...size.because], since, ...(wider === undefined ? {} : { other: wider }) };
+}
+
+/** What was shown with less than is asked now earns nothing. */
+function isEasier({ loadMeaning }: Exercise, shown: Load, asked: Load | undefined): boolean {
+  if (asked === undefined) return false;
+  return loadMeaning === "assist" ? massOf(shown) > massOf(asked) : massOf(shown) < massOf(asked);
 }
 
 function proofOf(exercise: Exercise, { goal, load, passed }: TwoForTwo): Reason {

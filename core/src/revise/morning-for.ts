@@ -1,8 +1,113 @@
-import type { Morning } from "../api/index.ts";
-import type { Day } from "../day.ts";
+import type { Morning, MorningItem, MorningPerson } from "../api/index.ts";
+import { type Day, printDay } from "../day.ts";
+import { type Decided, occurrencesOf, slotHistory, slotsIn } from "../measures/index.ts";
+import type { Patch, PlanSlot, Reason, SlotKey } from "../model/index.ts";
+import { titleOf, type Waiting } from "../progress/index.ts";
 import type { PlannedPerson } from "./situation.ts";
+import { strokesAhead, strokesOf } from "./strokes.ts";
+import { type View, viewOf } from "./view-of.ts";
 
-/** The morning list: who needs the coach's word, by today's hours, stops on top. */
-export function morningFor(_people: readonly PlannedPerson[], _day: Day): Morning {
-  throw new Error("morningFor is being written");
+/** Sessions shown beside a proposal. */
+const MOST_PAST = 4;
+
+/**
+ * The morning list: for whom something waits and who comes today. Stops stand on top, then it goes by today's hours;
+ * those who do not come today follow.
+ */
+export function morningFor(people: readonly PlannedPerson[], day: Day): Morning {
+  const views = people.map(viewOf);
+  const rows = views
+    .map((view) => rowOf(view, day))
+    .filter(({ today, items }) => today !== undefined || items.length > 0)
+    .sort(
+      (a, b) =>
+        rank(a) - rank(b) ||
+        (a.today?.from ?? Number.POSITIVE_INFINITY) - (b.today?.from ?? Number.POSITIVE_INFINITY) ||
+        (a.person.id < b.person.id ? -1 : 1),
+    );
+  const decided = views.flatMap((view) =>
+    view.record.decisions
+      .filter(({ at }) => view.person.dayOf(at) === day)
+      .map((one) => ({ at: one.at, n: one.n, said: decidedOf(view, one) })),
+  );
+  return {
+    day: printDay(day),
+    people: rows,
+    decided: decided.sort((a, b) => b.at - a.at || b.n - a.n).map(({ said }) => said),
+  };
+}
+
+/** Infinity minus infinity is no order: whoever has no stop and does not come today counts last by rank alone. */
+function rank({ items, today }: MorningPerson): number {
+  if (items.some(({ stop }) => stop)) return 0;
+  return today === undefined ? 2 : 1;
+}
+
+function rowOf(view: View, day: Day): MorningPerson {
+  const { person, days, waiting } = view;
+  const coming = days.find((one) => one.day === day);
+  return {
+    person: { id: person.person.id, name: person.person.name },
+    ...(coming === undefined ? {} : { today: { from: coming.from, title: coming.occurrence.session.title } }),
+    items: waiting.map((one) => itemOf(view, one)),
+  };
+}
+
+/** A proposal with everything to decide by. */
+export function itemOf(view: View, { proposal, slot, exercise, stop, others }: Waiting): MorningItem {
+  const { person } = view.person;
+  const past = slotHistory(view.log, slot.key).filter(({ sets, leftOut }) => sets.length + leftOut.length > 0);
+  return {
+    proposal,
+    slot: slot.key,
+    exercise: { id: exercise.id, name: exercise.name },
+    title: titleOf(proposal.patch, slot, exercise, person),
+    stop,
+    past: past.slice(-MOST_PAST).map((session) => ({
+      day: printDay(view.person.dayOf(session.at)),
+      strokes: strokesOf(view, session),
+    })),
+    next: nextOf(view, proposal.patch, slot),
+    others: others.map((patch) => ({ patch, title: titleOf(patch, slot, exercise, person) })),
+  };
+}
+
+function nextOf(view: View, patch: Patch, slot: PlanSlot) {
+  switch (patch.change) {
+    case "load": {
+      const { loads: _, ...kept } = slot;
+      return strokesAhead(view, { ...kept, load: patch.load });
+    }
+    case "reps":
+      return strokesAhead(view, { ...slot, dose: patch.dose });
+    case "pause":
+      return [];
+    default:
+      return strokesAhead(view, slot);
+  }
+}
+
+/** A slot as the plan asks it, wherever it comes first. */
+function slotOf({ person }: View, key: SlotKey): PlanSlot | undefined {
+  return occurrencesOf(person.plan)
+    .flatMap(({ session }) => slotsIn(session))
+    .find((slot) => slot.key === key);
+}
+
+/** What a decision did, or for a refusal what was refused, as a reason; as of the plan that stands now. */
+export function decisionTitle(view: View, patch: Patch): Reason {
+  const slot = slotOf(view, patch.slot);
+  const exercise = slot && view.person.catalogue.exercises.get(slot.exercise);
+  const title = titleOf(patch, slot, exercise, view.person.person);
+  return patch.change === "load" ? { ...title, data: { ...title.data, from: null, percent: null } } : title;
+}
+
+function decidedOf(view: View, { id, kind, patch, proposal }: Decided): Morning["decided"][number] {
+  const { person } = view.person;
+  return {
+    id,
+    person: { id: person.id, name: person.name },
+    kind,
+    title: decisionTitle(view, (patch ?? proposal?.patch)!),
+  };
 }

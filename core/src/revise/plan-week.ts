@@ -8,7 +8,16 @@ import {
 } from "../fit/index.ts";
 import { loadsFor, rampLoads } from "../loads/index.ts";
 import { isLight, lightDose, rampDose, sessionSeconds } from "../measures/index.ts";
-import type { Dose, ExerciseId, PlanSession, PlanSlot, PlanWeek, Reason, SlotKey } from "../model/index.ts";
+import {
+  type Dose,
+  type ExerciseId,
+  MOST_OFFERED,
+  type PlanSession,
+  type PlanSlot,
+  type PlanWeek,
+  type Reason,
+  type SlotKey,
+} from "../model/index.ts";
 import type { SlotPins } from "./patches-in-force.ts";
 import { pinnedLoad } from "./pinned-load.ts";
 import { reason } from "./reasons.ts";
@@ -16,9 +25,6 @@ import { slotStart } from "./slot-start.ts";
 
 /** The coach's decisions, by slot. */
 export type Pins = ReadonlyMap<SlotKey, SlotPins>;
-
-/** Most forms a slot offers to swap to; the phone carries them. */
-const MOST_OFFERED = 12;
 
 /** @returns one week of a fitted phase, with light weeks taken down */
 export function planWeek(input: FitInput, fitted: FittedPhase, week: number, pins: Pins = new Map()): PlanWeek {
@@ -42,11 +48,13 @@ function planSlot(slot: FittedSlot, week: number, light: boolean, pins: Pins): P
   const isFor = (pin: { readonly form?: ExerciseId | undefined }) =>
     pin.form === undefined || pin.form === chosen.exercise.id;
   const begin = slotStart(chosen, asked);
-  const start = load !== undefined && isFor(load) ? pinnedLoad(chosen, begin, load.load) : begin;
+  const pinned = load !== undefined && isFor(load) ? pinnedLoad(chosen, begin, load.load) : undefined;
+  const start = pinned ?? begin;
+  const said = pinned === undefined ? asked : withoutLoads(asked);
   return {
     key,
     exercise: chosen.exercise.id,
-    dose: light ? lightDose(asked) : asked,
+    dose: light ? lightDose(said) : said,
     ...(chosen.side === undefined ? {} : { side: chosen.side }),
     ...(start.load === undefined ? {} : { load: start.load }),
     ...(start.loads === undefined
@@ -56,6 +64,11 @@ function planSlot(slot: FittedSlot, week: number, light: boolean, pins: Pins): P
     why: [...whyThis(slot), ...(dose !== undefined && isFor(dose) ? [reason("plan/dose-decided")] : []), ...start.why],
     offer: offerOf(slot),
   };
+}
+
+/** A decided load stands in place of the one that the programme wrote, or of its share of the maximum. */
+function withoutLoads(dose: Dose): Dose {
+  return { ...dose, sets: dose.sets.map(({ load: _load, percent: _percent, ...set }) => set) };
 }
 
 /** Lighter sets that lead up to a loaded slot, from the loads that exist at the place. */

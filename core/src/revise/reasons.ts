@@ -14,6 +14,10 @@ export const PLAN_CODES = [
   "plan/load-beaten",
   /** load: decided; nothing here that is as easy is allowed, or the form takes no load */
   "plan/load-cannot-be",
+  /** exercise, where: nothing that is offered spares the place that hurts */
+  "plan/nothing-spares",
+  /** exercise: nothing that is offered does without its equipment */
+  "plan/nothing-else-here",
   /** no data */
   "plan/dose-decided",
   /** exercise, or null; until, when it was said */

@@ -8,5 +8,6 @@ export * from "./made-up-person.ts";
 export * from "./made-up-programme.ts";
 export * from "./printed-movements.ts";
 export * from "./published.ts";
+export * from "./recorded.ts";
 export * from "./situation.ts";
 export * from "./test-check.ts";

@@ -1,6 +1,6 @@
 import type { Day } from "../day.ts";
 import { addDays, day } from "../day.ts";
-import type { Catalogue, Person, Place, Plan, Programme, StaveEvent } from "../model/index.ts";
+import type { Catalogue, Person, Place, Plan, Programme, SetDose, StaveEvent } from "../model/index.ts";
 import { reps, sets } from "./made-up-exercise.ts";
 import { madeUpPerson, madeUpPlace } from "./made-up-person.ts";
 import { madeUpPhase, madeUpProgramme, madeUpSession, madeUpSlot } from "./made-up-programme.ts";
@@ -10,7 +10,8 @@ export const PLAN_START: Day = day("2027-03-01");
 const DAY_MS = 86_400_000;
 
 const kg = (value: number) => ({ value, unit: "kg" }) as const;
-const asked = (from: number, to: number) => sets(3, reps({ from, to }, { reserve: { from: 2, to: 2 } }), { restS: 90 });
+const asked = (from: number, to: number, more: Partial<SetDose> = {}) =>
+  sets(3, reps({ from, to }, { reserve: { from: 2, to: 2 }, ...more }), { restS: 90 });
 
 /** Two sessions a week for four weeks: a squat and a row; a press, and a carry that goes up by other ways. */
 export const LOOP_PROGRAMME: Programme = madeUpProgramme([], {
@@ -18,7 +19,7 @@ export const LOOP_PROGRAMME: Programme = madeUpProgramme([], {
     madeUpPhase(
       [
         madeUpSession("a", 60, [
-          madeUpSlot("back-squat", "squat", asked(5, 8), { slot: "squat" }),
+          madeUpSlot("back-squat", "squat", asked(5, 8, { load: kg(60) }), { slot: "squat" }),
           madeUpSlot("one-arm-row", "horizontal pull", asked(8, 10), { slot: "row" }),
         ]),
         madeUpSession("b", 60, [

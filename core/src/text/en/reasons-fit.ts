@@ -66,6 +66,10 @@ export const planReasons: Readonly<Record<PlanCode, Say>> = {
     `The coach decided on ${loadIn(data, "load") ?? MISSING}, which is not here or over a limit: ${loadIn(data, "chosen") ?? MISSING} instead.`,
   "plan/load-cannot-be": (data) =>
     `The coach decided on ${loadIn(data, "load") ?? MISSING}, and neither it nor anything easier is here and allowed.`,
+  "plan/nothing-spares": (data, names) =>
+    `${exercise(data, names)} waits: nothing that is offered spares this place (${said(data, "where")}).`,
+  "plan/nothing-else-here": (data, names) =>
+    `${exercise(data, names)} waits: nothing that is offered does without its equipment.`,
   "plan/dose-decided": () => "Dosed as the coach decided.",
   "plan/paused": (data, names) => {
     const until = data["until"];

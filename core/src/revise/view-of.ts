@@ -1,0 +1,62 @@
+import {
+  type Capacity,
+  capacityOf,
+  exerciseHistory,
+  foldRecord,
+  type Log,
+  logOf,
+  type RecordFold,
+} from "../measures/index.ts";
+import type { Exercise, ExerciseId } from "../model/index.ts";
+import { type ProgressInput, proposalsFor, type Waiting } from "../progress/index.ts";
+import { PAIN_RULES } from "../screen/index.ts";
+import { type SessionDay, sessionDays } from "./session-days.ts";
+import type { PlannedPerson } from "./situation.ts";
+
+/** Noon of a day is so many milliseconds after it begins anywhere: good enough to tell weeks apart. */
+const DAY_MS = 86_400_000;
+
+/** A person with all that pages ask of their record, computed once. */
+export interface View {
+  readonly person: PlannedPerson;
+  readonly record: RecordFold;
+  readonly log: Log;
+  readonly progress: ProgressInput;
+  readonly days: readonly SessionDay[];
+  readonly waiting: readonly Waiting[];
+  readonly capacity: (exercise: ExerciseId) => Capacity | undefined;
+}
+
+/** A person with their plan does not change while it is known, and several pages ask the same of it. */
+const seen = new WeakMap<PlannedPerson, View>();
+
+export function viewOf(person: PlannedPerson): View {
+  const known = seen.get(person);
+  if (known !== undefined) return known;
+  const record = foldRecord(person.events);
+  const log = logOf(person.plan, record, person.revisionOf);
+  const progress: ProgressInput = { ...person, record, log, edges: PAIN_RULES[0]! };
+  const view: View = {
+    person,
+    record,
+    log,
+    progress,
+    days: sessionDays(person),
+    waiting: proposalsFor(progress),
+    capacity: capacities(person, log),
+  };
+  seen.set(person, view);
+  return view;
+}
+
+function capacities({ catalogue, today }: PlannedPerson, log: Log): View["capacity"] {
+  const known = new Map<ExerciseId, Capacity>();
+  const now = (today + 1) * DAY_MS;
+  return (id) => {
+    const exercise: Exercise | undefined = catalogue.exercises.get(id);
+    if (exercise === undefined) return undefined;
+    const found = known.get(id) ?? capacityOf(exercise, exerciseHistory(log, id), now);
+    known.set(id, found);
+    return found;
+  };
+}
