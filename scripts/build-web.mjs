@@ -3,7 +3,7 @@
  * so that everything but the `index.html` and the phone's service worker may be cached for ever.
  */
 import { createHash } from "node:crypto";
-import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 
@@ -11,10 +11,10 @@ const OUT = "server/dist/pages";
 /** The oldest browsers that are served: the first with `navigator.locks`, which the phone's sender needs, and dialogs. */
 const TARGET = ["chrome89", "firefox98", "safari15.4"];
 
-/** Address at which the server serves each app, and whose elements its JSX makes. */
+/** Address at which the server serves each app, whose elements its JSX makes, and files that are served as they are. */
 const APPS = [
-  { app: "floor", base: "/go/", jsxImportSource: "preact" },
-  { app: "desk", base: "/", jsxImportSource: "react" },
+  { app: "floor", base: "/go/", jsxImportSource: "preact", asIs: ["manifest.webmanifest", "icon.svg"] },
+  { app: "desk", base: "/", jsxImportSource: "react", asIs: [] },
 ];
 
 /** @returns names of the written files, below `folder`, as addresses */
@@ -29,7 +29,7 @@ function filesOf(folder) {
     .sort();
 }
 
-async function buildApp({ app, base, jsxImportSource }) {
+async function buildApp({ app, base, jsxImportSource, asIs }) {
   const folder = `${OUT}/${app}`;
   const { metafile } = await build({
     entryPoints: { [app]: `web/src/${app}/main.tsx` },
@@ -58,6 +58,7 @@ async function buildApp({ app, base, jsxImportSource }) {
     .replace("{{script}}", address(script))
     .replace("{{style}}", cssBundle === undefined ? "" : address(cssBundle));
   writeFileSync(`${folder}/index.html`, page);
+  for (const file of asIs) cpSync(`web/src/${app}/${file}`, `${folder}/${file}`);
 }
 
 /** The phone's service worker knows every file of its page, and its version is what they hold. */

@@ -5,6 +5,7 @@ import {
   type Kept,
   keepAloud,
   keepLinked,
+  leaveForgotten,
   openKept,
   readAll,
   record,
@@ -48,6 +49,7 @@ export class Phone {
   /** @param link token of a link that the page was opened by */
   static async open(link: string | undefined): Promise<Phone> {
     const kept = await openKept();
+    await leaveForgotten(kept, Date.now());
     return new Phone(kept, await readAll(kept), link);
   }
 

@@ -9,6 +9,7 @@ import {
   keepFates,
   keepLinked,
   keepTheirs,
+  leaveForgotten,
   openKept,
   readAll,
   record,
@@ -132,6 +133,18 @@ describe("a bundle", () => {
     const after = await readAll(kept);
     expect([after.bundle?.etag, after.next, after.open]).toEqual(["2", undefined, undefined]);
     expect((await unsentEvents(kept))[1]!.n).toBe(10);
+  });
+  test("is not held back for ever by a session that was forgotten", async () => {
+    await keepBundle(kept, { etag: "1", bundle: bundle(5) });
+    await record(kept, SESSION, { said: [done(0)], open: SESSION }, NOW);
+    await keepBundle(kept, { etag: "2", bundle: bundle(9) });
+    await leaveForgotten(kept, NOW + 5 * 3_600_000);
+    expect((await readAll(kept)).open).toBe(SESSION);
+    await leaveForgotten(kept, NOW - 3_600_000);
+    expect((await readAll(kept)).open).toBe(SESSION);
+    await leaveForgotten(kept, NOW + 7 * 3_600_000);
+    const after = await readAll(kept);
+    expect([after.open, after.bundle?.etag, after.next]).toEqual([undefined, "2", undefined]);
   });
   test("lets go of sent records that no session needs, and of nothing that is not sent", async () => {
     await record(kept, "old", { said: [done(0), done(1), done(2)] }, NOW);

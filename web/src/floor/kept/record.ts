@@ -1,5 +1,6 @@
 import type { EventData, EventKind, EventOf, StaveEvent } from "@stave/core/model";
 import { type Draft, freshDraft } from "../session/index.ts";
+import { leaveSession } from "./leave.ts";
 import { makeId } from "./made.ts";
 import { atomically, type Kept } from "./open.ts";
 
@@ -48,13 +49,7 @@ export async function record(kept: Kept, session: string, change: Change, now: n
     if (change.draft !== undefined) {
       await drafts.put(change.draft((await drafts.get(session)) ?? freshDraft(session)));
     }
-    if (change.open === "none") {
-      await values.delete("open");
-      const next = await values.get("next");
-      if (next !== undefined) {
-        await values.put(next, "bundle");
-        await values.delete("next");
-      }
-    } else if (change.open !== undefined) await values.put(change.open, "open");
+    if (change.open === "none") await leaveSession(values);
+    else if (change.open !== undefined) await values.put(change.open, "open");
   });
 }

@@ -15,7 +15,7 @@ function saidOf({ done }: SetSaid): string {
   const load = entry.load === undefined ? [] : [words.load(entry.load)];
   return numbers.length + load.length === 0
     ? words.course.bare
-    : [...numbers.join("/").split(" "), ...load].join(" · ");
+    : [...(numbers.length === 0 ? [] : [numbers.join("/")]), ...load].join(" · ");
 }
 
 /** The whole session: go to any set, change what was saved, end here. */

@@ -12,8 +12,10 @@ import {
   mostOf,
   ofStep,
   passed,
+  placeKey,
   type Side,
   type Step,
+  seedOf,
   setDone,
   sidesOf,
   stepKey,
@@ -51,7 +53,13 @@ export function SetPage({ run, step }: { run: SessionRun; step: SetStep }) {
   const counted = countedAs(amount);
   const sides = sidesOf(asked);
   const said = view.sets.get(key);
-  const seed: Entry = said?.done === undefined ? {} : entryOf(said.done);
+  const before = step.of.dose.sets.slice(0, step.set).flatMap((_, set) => {
+    const { done } = view.sets.get(placeKey({ slot: step.slot, set })) ?? {};
+    return done === undefined ? [] : [done];
+  });
+  // Sets that ask for loads of their own do not take over the load of the one before.
+  const seed: Entry =
+    said?.done !== undefined ? entryOf(said.done) : step.of.loads === undefined ? seedOf(before, exercise) : {};
   const entry = draft.entries[key] ?? seed;
 
   const touch = (change: (entry: Entry) => Entry) =>

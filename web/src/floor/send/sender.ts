@@ -50,7 +50,8 @@ export class Sender {
     while (this.#asked) {
       this.#asked = false;
       // Browsers give locks only to pages from a safe address; without them the server still takes each event once.
-      const reached = await (navigator.locks?.request(LOCK, () => this.#round()) ?? this.#round());
+      const round = () => this.#round().catch(() => false);
+      const reached = await (navigator.locks?.request(LOCK, round) ?? round());
       this.#failures = reached ? 0 : this.#failures + 1;
     }
     this.#running = false;

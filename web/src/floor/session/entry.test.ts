@@ -1,7 +1,17 @@
 import type { SetDose } from "@stave/core/model";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type Asked, boundLoad, type Entry, entryOf, loadIndex, setDone, stepped, steppedLoad } from "./index.ts";
+import {
+  type Asked,
+  boundLoad,
+  type Entry,
+  entryOf,
+  loadIndex,
+  seedOf,
+  setDone,
+  stepped,
+  steppedLoad,
+} from "./index.ts";
 
 const REPS: SetDose = { amount: { kind: "reps", span: { from: 8, to: 10 } }, eachSide: false };
 const RACK = [4, 8, 12.5, 16].map((value) => ({ value, unit: "kg" as const }));
@@ -55,6 +65,17 @@ describe("what nobody touched is never a reading", () => {
       }),
     );
   });
+});
+
+describe("what the next set shows", () => {
+  const set = (load: Entry["load"]) => setDone("squat", ASKED, load === undefined ? {} : { load }, RACK);
+  test("nothing, while nobody changed the load", () => expect(seedOf([set(undefined)], "squat")).toEqual({}));
+  test("the load that was changed last, since it is still in the hand", () => {
+    expect(seedOf([set(RACK[1]), set(RACK[3])], "squat")).toEqual({ load: RACK[3] });
+  });
+  test("as asked, once that was gone back to", () =>
+    expect(seedOf([set(RACK[1]), set(undefined)], "squat")).toEqual({}));
+  test("nothing of another form", () => expect(seedOf([set(RACK[1])], "box-squat")).toEqual({}));
 });
 
 describe("steps", () => {

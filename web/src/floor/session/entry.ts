@@ -108,6 +108,17 @@ export function stepped(now: number | undefined, by: 1 | -1, amount: Amount): nu
   return Math.min(mostOf(amount), Math.max(0, from + by));
 }
 
+/**
+ * What a set shows before anybody touches it: nothing, but for a load that was changed in the sets before. It is still in
+ * the hand.
+ *
+ * @param before what was recorded of the earlier sets of this movement in this session, in order
+ */
+export function seedOf(before: readonly SetDone[], exercise: ExerciseId): Entry {
+  const last = before.findLast((set) => set.exercise === exercise);
+  return last !== undefined && typeof last.load === "object" ? { load: last.load } : {};
+}
+
 function sameLoad(one: Load, other: Load): boolean {
   return one.value === other.value && one.unit === other.unit;
 }
