@@ -129,6 +129,19 @@ describe("bad input ends with status 2, its place, and nothing written", () => {
     expect(out).toMatch(/Left open: of \d+ forms for squat none may be offered here/);
   });
 
+  test("every form withheld: days, sheet and calendar say the same and do not stop in a fault", async () => {
+    const cautions = `${windows}    cautions:\n      - { statement: surgery-leg, from: 2026-12-01, recheck: 2027-06-01, who: Dr Example }\n    screening: { outcome: no reason found, on: 2026-12-01, until: 2027-12-01, by: Coach }\n`;
+    const files = ["--people", write("people.yaml", person(cautions)), "--places", write("places.yaml", hut(""))];
+    const from = ["--from", "2027-01-11"];
+    for (const command of ["schedule", "sheet", "calendar"]) {
+      const out = command === "schedule" ? [] : ["--out", join(folder, `withheld-${command}`)];
+      expect(await stave(command, write("p.yaml", GOOD), ...files, ...from, ...out)).toMatchObject({
+        exit: 2,
+        err: expect.stringMatching(/people\.yaml, line 3, .*0 slots could be filled.*Ada Example/),
+      });
+    }
+  });
+
   test("a programme for nobody", async () => {
     const other = person(`${windows}    programme: another\n`);
     expect(await fit(other, hut(""))).toMatchObject({ exit: 2, err: expect.stringMatching(/p\.yaml.*trial/s) });

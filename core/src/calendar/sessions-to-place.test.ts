@@ -45,6 +45,23 @@ test("every week has all sessions, or they come in turn when days are fewer", ()
   expect(ids(0)).toEqual([]);
 });
 
+test("a session of which nothing is left needs no day, and takes no turn. Once its 0 minutes stopped everything", () => {
+  const emptied = (which: string): PlanPhase => ({
+    ...phase,
+    weeks: phase.weeks.map((week) => ({
+      ...week,
+      sessions: week.sessions.map((one) =>
+        which.includes(one.key) ? { ...one, blocks: [], minutes: { low: 0, high: 0 } } : one,
+      ),
+    })),
+  });
+  const ids = (which: string, perWeek: number) =>
+    sessionsToPlace(emptied(which), catalogue, perWeek).map(({ id, week }) => `${week}:${id}`);
+  expect(ids("B", 2)).toEqual(["0:base/1/A", "0:base/1/C", "1:base/2/A", "1:base/2/C", "2:base/3/A", "2:base/3/C"]);
+  expect(ids("ABC", 3)).toEqual([]);
+  expect(ids("", 3)).toHaveLength(9);
+});
+
 test("length, hard muscles and week are those of the week it stands in", () => {
   const [first] = sessionsToPlace(phase, catalogue, 3, 4);
   expect(first).toMatchObject({ id: "base/1/A", week: 4, planWeek: 1, phase: "base", session: "A", minutes: 41 });

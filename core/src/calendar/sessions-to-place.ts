@@ -16,7 +16,8 @@ export interface PlannedSession extends TaskSession {
 
 /**
  * The sessions of a fitted phase as the calendar takes them: all of them every week, or in turn when there are fewer
- * days. A session takes its doses, its length (upper estimate) and its hard muscles from the week it stands in.
+ * days. A session takes its doses, its length (upper estimate) and its hard muscles from the week it stands in. One of
+ * which nothing is left for this person, neither work nor conditioning, needs no day.
  *
  * @param perWeek training days a week
  * @param firstWeek home week of the task at which the phase begins, 0 = first
@@ -27,14 +28,18 @@ export function sessionsToPlace(
   perWeek: number,
   firstWeek = 0,
 ): readonly PlannedSession[] {
-  const keys = [...new Set(phase.weeks.flatMap((week) => week.sessions.map(({ key }) => key)))];
+  const keys = [...new Set(phase.weeks.flatMap((week) => week.sessions.filter(hasWork).map(({ key }) => key)))];
   const turns = sessionsInTurn(keys, perWeek, phase.weeks.length);
   return phase.weeks.flatMap((week, index) =>
     turns[index]!.flatMap((key) => {
       const session = week.sessions.find((one) => one.key === key);
-      return session ? [planned(phase, week.week, session, firstWeek + index, catalogue)] : [];
+      return session && hasWork(session) ? [planned(phase, week.week, session, firstWeek + index, catalogue)] : [];
     }),
   );
+}
+
+function hasWork({ blocks, conditioning }: PlanSession): boolean {
+  return blocks.length > 0 || conditioning.length > 0;
 }
 
 function planned(
