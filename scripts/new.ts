@@ -1,4 +1,5 @@
 /** Writes the files of a new unit and its index line: `npm run new -- check week/rest-too-long`. */
+import { execFileSync } from "node:child_process";
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname } from "node:path";
 
@@ -7,20 +8,31 @@ interface Files {
   readonly test: string;
 }
 
+interface Kind {
+  readonly folder: string;
+  readonly files: (id: string, name: string) => Files;
+  /** Where units are listed, and how one is added; the folder's index and a line at its end when left out. */
+  readonly indexFile?: string;
+  readonly index?: (text: string, name: string) => string;
+}
+
 function camel(name: string): string {
   return name.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
 }
 
 /** What a new unit of each kind begins as: it compiles, and its test fails until the unit says something. */
-const KINDS: Readonly<
-  Record<string, { readonly folder: string; readonly files: (id: string, name: string) => Files }>
-> = {
+const KINDS: Readonly<Record<string, Kind>> = {
   check: {
     folder: "core/src/checks",
     files: (id, name) => ({
-      unit: `import type { Check } from "./check.ts";\n\nexport const ${camel(name)}: Check = {\n  id: "${id}",\n  severity: "warn",\n  sources: ["practice"],\n  run: () => [],\n};\n`,
-      test: `import { testCheck } from "../testing/index.ts";\nimport { ${camel(name)} } from "./${name}.ts";\n\ntestCheck(${camel(name)}, { fine: {}, bad: {} });\n`,
+      unit: `import type { Check } from "./run/check.ts";\n\nexport const ${camel(name)}: Check<"${id}"> = {\n  id: "${id}",\n  severity: "warn",\n  sources: ["practice"],\n  run: () => [],\n};\n`,
+      test: `import { expect, test } from "vitest";\nimport { testCheck } from "../testing/index.ts";\nimport { ${camel(name)} } from "./${name}.ts";\n\ntestCheck(${camel(name)}, { fine: {}, bad: {} });\ntest("it finds something", () => expect.fail("nothing is written yet"));\n`,
     }),
+    index: (text, name) =>
+      text
+        .replace("\n\n/**", `\nimport { ${camel(name)} } from "../${name}.ts";\n\n/**`)
+        .replace("] as const", `  ${camel(name)},\n] as const`),
+    indexFile: "core/src/checks/run/all.ts",
   },
   equation: {
     folder: "core/src/equations",
@@ -50,8 +62,11 @@ function main([kind, id]: readonly string[]): string | undefined {
   mkdirSync(dirname(path), { recursive: true });
   writeFileSync(path, unit);
   writeFileSync(path.replace(/\.ts$/, ".test.ts"), test);
-  const index = `${recipe.folder}/index.ts`;
-  writeFileSync(index, `${readFileSync(index, "utf8")}export * from "./${name}.ts";\n`);
+  const index = recipe.indexFile ?? `${recipe.folder}/index.ts`;
+  const added = recipe.index ?? ((text: string) => `${text}export * from "./${name}.ts";\n`);
+  writeFileSync(index, added(readFileSync(index, "utf8"), name));
+  const files = [path, path.replace(/\.ts$/, ".test.ts"), index];
+  execFileSync("npx", ["biome", "check", "--write", ...files], { stdio: "ignore" });
   console.log(`wrote ${path}, its test and a line of ${index}`);
   return undefined;
 }
