@@ -6,8 +6,17 @@ import { eventsDurable, eventsDurableBatch } from "./events-durable.ts";
 import { floorScript } from "./floor-script.ts";
 import type { Measure, Result } from "./measure.ts";
 import { schedule1x4 } from "./schedule-1x4.ts";
+import { schedule16x6 } from "./schedule-16x6.ts";
 
-const MEASURES: readonly Measure[] = [checkRead, schedule1x4, demoCold, eventsDurable, eventsDurableBatch, floorScript];
+const MEASURES: readonly Measure[] = [
+  checkRead,
+  schedule1x4,
+  schedule16x6,
+  demoCold,
+  eventsDurable,
+  eventsDurableBatch,
+  floorScript,
+];
 /** A machine that changes pace by more than this between the first and the last line tells nothing. */
 const MOST_DRIFT = 1.5;
 

@@ -4,75 +4,136 @@ import type { CalendarTask, PastSession } from "./task.ts";
 
 const MINUTES_A_DAY = 1440;
 
+/** A session that may start on a day. */
+interface Loading {
+  readonly session: number;
+  readonly from: number;
+}
+
 /** What was loaded hard on one day, and from when. More than one only on days before the task. */
 type Load = readonly Pick<PastSession, "hard" | "start">[];
 
-/** What the last ceil(H / 24) days loaded, packed into one number. Equal numbers mean equal consequences. */
+/**
+ * What the last days loaded, packed into one number: a digit for each of the last `depth` days, yesterday lowest, in
+ * which 0 is "nothing that any later start can be close to". Equal digits have equal consequences: the loads of a day
+ * are parted into classes by the points they give to every start of the days to come, anew as they grow older.
+ */
 export interface Memory {
-  /** How many different memories a day can have at most. */
-  readonly size: number;
+  /** How many days are remembered at most: enough for the wanted hours. */
+  readonly days: number;
+  /** How many different memories there are when `depth` days are remembered. */
+  size(depth: number): number;
   /** The memory before the first day. */
   readonly first: number;
-  /** Memory before the next day when this day rests, or places a session. */
-  after(memory: number, day: number, placed?: { readonly hard: number; readonly from: number }): number;
-  /** Points for a session that starts on a day, so close to what is remembered. */
-  points(memory: number, day: number, hard: number, from: number): number;
+  /** The memory before the next day when this one takes its n-th start, or rests (−1). */
+  after(memory: number, day: number, start: number, depth: number): number;
+  /** Points for the n-th start of a day, so close to what is remembered. */
+  points(memory: number, day: number, start: number): number;
+}
+
+/** Loads of one day at one age: which class each class of a day younger becomes, and what it costs the starts then. */
+interface Age {
+  /** From the class one day younger, or from the number of the start when this is the first age. */
+  readonly becomes: readonly number[];
+  /** For each class the points of every start of the day that is so much later; class 0 has none. */
+  readonly points: readonly (readonly number[])[];
 }
 
 /**
- * Packs the loads of the last days as digits, yesterday lowest; 0 is "nothing that any later start can be close to".
- * Loads are numbered day by day, so that digits stay small.
- *
- * @param mostADay how many sessions and starts the fullest day offers
+ * @param starts what can be placed on each day, in the order in which starts are numbered
  */
-export function memoryOf(task: CalendarTask, mostADay: number): Memory {
+export function memoryOf(task: CalendarTask, starts: readonly (readonly Loading[])[]): Memory {
   const wanted = task.gapHours * 60;
   const digits = Math.ceil(task.gapHours / 24);
-  const base = mostADay + 2;
-  const size = base ** digits;
-  const earliest = Math.min(MINUTES_A_DAY, ...task.windows.flat().map(({ from }) => from));
-  const past = Array.from(
-    { length: digits },
-    (_, k): Load => (task.before?.past ?? []).filter(({ daysAgo, hard }) => daysAgo === k + 1 && hard !== 0),
-  );
-  const placed: Load[][] = Array.from({ length: task.days }, () => [[]]);
-  const loadOn = (day: number, digit: number): Load => (day < 0 ? past[-day - 1]! : placed[day]![digit]!);
-  const matters = (load: Load, daysAgo: number): boolean =>
-    load.some(({ start }) => daysAgo * MINUTES_A_DAY + earliest - start < wanted);
+  const past = task.before?.past ?? [];
 
-  const numberOf = (day: number, hard: number, start: number): number => {
-    const loads = placed[day]!;
-    const found = loads.findIndex((load) => load[0]?.hard === hard && load[0].start === start);
-    return found > 0 ? found : loads.push([{ hard, start }]) - 1;
-  };
-  const keepNear = (memory: number, day: number): number => {
-    let kept = 0;
-    for (let k = digits, unit = size / base; k >= 1; k--, unit /= base) {
-      const digit = Math.floor(memory / unit) % base;
-      if (digit !== 0 && matters(loadOn(day - k, digit), k)) kept += digit * unit;
+  const pointsOf = (load: Load, age: number, later: Loading): number => {
+    let points = 0;
+    for (const { hard, start } of load) {
+      const both = sharedCount(hard, task.sessions[later.session]!.hard);
+      points += closePoints(both, age * MINUTES_A_DAY + later.from - start, wanted);
     }
-    return kept;
+    return points;
+  };
+  const pairPoints = (earlier: Loading, age: number, later: Loading): number => {
+    const minutes = age * MINUTES_A_DAY + later.from - earlier.from;
+    const both = sharedCount(task.sessions[earlier.session]!.hard, task.sessions[later.session]!.hard);
+    return closePoints(both, minutes, wanted);
   };
 
+  /** Points of each load of a day for every start of the days after it, by age; a day before the task has one load. */
+  const vectorsOf = (day: number): number[][][] => {
+    const ages = Array.from({ length: digits }, (_, n) => starts[day + n + 1] ?? []);
+    if (day >= 0)
+      return starts[day]!.map((own) => ages.map((list, n) => list.map((later) => pairPoints(own, n + 1, later))));
+    const load = past.filter(({ daysAgo }) => daysAgo === -day);
+    return load.length === 0 ? [] : [ages.map((list, n) => list.map((later) => pointsOf(load, n + 1, later)))];
+  };
+
+  const agesOf: Age[][] = [];
+  for (let day = -digits; day < task.days; day++) agesOf.push(classes(vectorsOf(day), digits));
+  const bases = Array.from({ length: digits }, (_, n) => Math.max(1, ...agesOf.map((ages) => ages[n]!.points.length)));
+  const units = [1];
+  for (const base of bases) units.push(units.at(-1)! * base);
+  const ageOf = (day: number, age: number): Age => agesOf[day + digits]![age - 1]!;
+
+  const olderBy = (memory: number, day: number, newest: number, depth: number): number => {
+    if (depth === 0) return 0;
+    let next = newest;
+    let rest = memory;
+    for (let age = 1; age < depth && rest > 0; age++) {
+      const base = bases[age - 1]!;
+      const digit = rest % base;
+      rest = (rest - digit) / base;
+      if (digit !== 0) next += ageOf(day - age, age + 1).becomes[digit]! * units[age]!;
+    }
+    return next;
+  };
+
+  let first = 0;
+  for (let day = -digits; day < 0; day++) {
+    const here = past.some(({ daysAgo }) => daysAgo === -day) ? ageOf(day, 1).becomes[0]! : 0;
+    first = olderBy(first, day, here, digits);
+  }
   return {
-    size,
-    first: keepNear(
-      past.reduce((memory, load, k) => memory + (load.length > 0 ? base ** k : 0), 0),
-      0,
-    ),
-    after(memory, day, session) {
-      const digit = digits > 0 && session && session.hard !== 0 ? numberOf(day, session.hard, session.from) : 0;
-      return keepNear(memory * base + digit, day + 1);
-    },
-    points(memory, day, hard, from) {
+    days: digits,
+    size: (depth) => units[depth]!,
+    first,
+    after: (memory, day, start, depth) =>
+      olderBy(memory, day, start < 0 || depth === 0 ? 0 : ageOf(day, 1).becomes[start]!, depth),
+    points(memory, day, start) {
       let points = 0;
-      for (let k = 1, rest = memory; rest > 0; k++, rest = Math.floor(rest / base)) {
-        if (rest % base === 0) continue;
-        for (const load of loadOn(day - k, rest % base)) {
-          points += closePoints(sharedCount(load.hard, hard), k * MINUTES_A_DAY + from - load.start, wanted);
-        }
+      let rest = memory;
+      for (let age = 1; rest > 0; age++) {
+        const base = bases[age - 1]!;
+        const digit = rest % base;
+        rest = (rest - digit) / base;
+        if (digit !== 0) points += ageOf(day - age, age).points[digit]![start]!;
       }
       return points;
     },
   };
+}
+
+/** Parts loads into classes for every age, from the oldest on: alike are those that cost the same from then on. */
+function classes(vectors: readonly (readonly (readonly number[])[])[], digits: number): Age[] {
+  // For every age the class of each load, and one load that stands for each class.
+  const classOf: number[][] = Array.from({ length: digits + 1 }, () => vectors.map(() => 0));
+  const heads: number[][] = Array.from({ length: digits }, () => [-1]);
+  for (let age = digits; age >= 1; age--) {
+    const known = new Map<string, number>();
+    vectors.forEach((vector, load) => {
+      const now = vector[age - 1]!;
+      const later = classOf[age]![load]!;
+      if (later === 0 && now.every((points) => points === 0)) return;
+      const key = `${later}:${now.join(",")}`;
+      const found = known.get(key) ?? heads[age - 1]!.push(load) - 1;
+      known.set(key, found);
+      classOf[age - 1]![load] = found;
+    });
+  }
+  return heads.map((list, n) => ({
+    becomes: n === 0 ? classOf[0]! : heads[n - 1]!.map((load) => (load < 0 ? 0 : classOf[n]![load]!)),
+    points: list.map((load) => (load < 0 ? [] : vectors[load]![n]!)),
+  }));
 }

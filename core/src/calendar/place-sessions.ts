@@ -6,25 +6,30 @@ import { whyDropped } from "./why-dropped.ts";
 /**
  * Which session stands on which day, and when does it start?
  *
- * Levels, in this order: fewest dropped sessions; then fewest points, which are the cost of the windows, days after the
- * home week, and hours missing between sessions that load the same muscles hard. Points stand in points.ts. Equal plans
- * are told apart as `search` states. Nothing is owed: a session without a day is dropped, and its reason is given.
+ * Levels, in this order: fewest dropped sessions, those with days of their own before the others; where the hours are a
+ * must, fewest points for hours missing between sessions that load the same muscles hard; then fewest points, which are
+ * those, the cost of the windows, days after the home week, and sessions moved from where they were announced. Points
+ * stand in points.ts. Equal plans are told apart as `search` states. Nothing is owed: a session without a day is
+ * dropped, and its reason is given.
  *
+ * @param mostWork choices looked at before the proof is given up; the answer then says so, with its bound
  * @throws RangeError when the task is not what its types say in words
  * @source ours
  */
-export function placeSessions(task: CalendarTask): Placed {
+export function placeSessions(task: CalendarTask, mostWork?: number): Placed {
   checkTask(task);
-  const best = search(task);
-  const { parts } = score(task, best.placements);
+  const best = search(task, mostWork);
+  const { cost, parts } = score(task, best.placements);
   const kept = best.placements.map(({ session }) => session);
   return {
     placements: best.placements,
     dropped: best.dropped.map((session) => ({ session, reason: whyDropped(task, kept, session) })),
-    cost: best.points,
+    cost,
     parts,
+    value: best.value,
+    bound: best.bound,
+    proven: best.proven,
     count: best.count,
-    proven: true,
   };
 }
 
@@ -37,5 +42,5 @@ export function placeSessions(task: CalendarTask): Placed {
 export function daysCanMend(task: CalendarTask): boolean {
   checkTask(task);
   const windows = task.windows.map((day) => day.map((window) => ({ ...window, cost: 0 })));
-  return search({ ...task, windows, carry: 0 }).points === 0;
+  return search({ ...task, windows, carry: 0, gapIsMust: true }).value.close === 0;
 }

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { addDays, day } from "../day.ts";
 import { maskOf } from "./muscle-mask.ts";
 import { score } from "./score.ts";
-import type { CalendarTask, Placement } from "./task.ts";
+import type { CalendarTask, Placement, TaskSession } from "./task.ts";
 
 const monday = day("2027-03-01");
 const LEGS = maskOf(["front thigh"]);
@@ -66,8 +66,25 @@ test("every pair is told with its muscles, minutes and points, also with what wa
       points: 8,
     },
   ]);
-  expect(parts).toEqual({ window: 3, late: 0, close: 20 });
+  expect(parts).toEqual({ window: 3, late: 0, moved: 0, close: 20 });
   expect([dropped, cost]).toEqual([1, 23]);
+});
+
+test("levels: hours missing stand apart where they are a must, and days of its own put a session first", () => {
+  const plan = [at("A", 0), at("B", 1, 660)];
+  expect(score(task, plan).value).toEqual({ fixed: 0, dropped: 1, close: 0, points: 23 });
+  expect(score({ ...task, gapIsMust: true }, plan).value).toEqual({ fixed: 0, dropped: 1, close: 20, points: 3 });
+  const sessions = task.sessions.map((session) => ({ ...session, days: [monday] }));
+  expect(score({ ...task, sessions }, plan).value).toMatchObject({ fixed: 1, dropped: 1 });
+});
+
+test("a session that was announced costs 8 points on another day, at another hour or in another place", () => {
+  const moved = (announced: TaskSession["announced"]) =>
+    score({ ...task, sessions: [{ ...task.sessions[0]!, announced: announced! }] }, [at("A", 3, 660)]).parts.moved;
+  expect(moved({ day: addDays(monday, 3), start: 660, place: "pool" })).toBe(0);
+  expect(moved({ day: addDays(monday, 4), start: 660, place: "pool" })).toBe(8);
+  expect(moved({ day: addDays(monday, 3), start: 600, place: "pool" })).toBe(8);
+  expect(moved({ day: addDays(monday, 3), start: 660 })).toBe(8);
 });
 
 test("a window that is too short does not make the start cheaper, and late days are counted after the home week", () => {

@@ -1,6 +1,6 @@
 import { addDays, type Day } from "../day.ts";
 import { MUSCLES, type Muscle } from "../model/index.ts";
-import type { CalendarTask, Parts, Placement } from "./task.ts";
+import type { CalendarTask, Levels, Parts, Placement } from "./task.ts";
 
 /** Two sessions that load the same muscles hard with fewer hours between them than wanted. */
 export interface ClosePair {
@@ -22,7 +22,13 @@ export interface ClosePair {
 export function score(
   task: CalendarTask,
   placements: readonly Placement[],
-): { readonly dropped: number; readonly cost: number; readonly parts: Parts; readonly close: readonly ClosePair[] } {
+): {
+  readonly dropped: number;
+  readonly cost: number;
+  readonly parts: Parts;
+  readonly value: Levels;
+  readonly close: readonly ClosePair[];
+} {
   const sessions = new Map(task.sessions.map((session) => [session.id, session]));
   const all = [
     ...(task.before?.past ?? []).map((past) => ({
@@ -48,19 +54,23 @@ export function score(
   });
   let window = 0;
   let late = 0;
+  let moved = 0;
   for (const { session, day, start, place } of placements) {
-    const { week, minutes } = sessions.get(session)!;
+    const { week, minutes, announced } = sessions.get(session)!;
     const fitting = task.windows[day - task.start]!.filter(
       (w) => w.from === start && (w.place ?? "") === (place ?? "") && w.to - w.from >= minutes,
     );
     window += Math.min(...fitting.map(({ cost }) => cost));
+    if (announced && !(announced.day === day && announced.start === start && announced.place === place)) moved += 8;
     late += 15 * Math.max(0, day - task.start - ((week + 1) * task.weekDays - 1));
   }
-  const parts = { window, late, close: close.reduce((sum, { points }) => sum + points, 0) };
-  return {
-    dropped: task.sessions.length - placements.length,
-    cost: parts.window + parts.late + parts.close,
-    parts,
-    close,
-  };
+  const parts = { window, late, moved, close: close.reduce((sum, { points }) => sum + points, 0) };
+  const others = window + late + moved;
+  const dropped = task.sessions.length - placements.length;
+  const kept = new Set(placements.map(({ session }) => session));
+  const fixed = task.sessions.filter(({ id, days }) => days !== undefined && !kept.has(id)).length;
+  const value = task.gapIsMust
+    ? { fixed, dropped, close: parts.close, points: others }
+    : { fixed, dropped, close: 0, points: others + parts.close };
+  return { dropped, cost: others + parts.close, parts, value, close };
 }

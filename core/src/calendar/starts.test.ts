@@ -23,16 +23,16 @@ const task: CalendarTask = {
   gapHours: 48,
 };
 
-const session = (week: number) => ({ id: "A", week, minutes: 45, hard: 0 });
+const session = (week: number, minutes = 45) => ({ id: "A", week, minutes, hard: 0 });
 
 test("starts: long enough, earliest first, then by place; the same start at its lower cost", () => {
-  expect(startsOn(task, 0, 45)).toEqual([
+  expect(startsOn(task, 0, session(0))).toEqual([
     { from: 650, cost: 2 },
     { from: 700, cost: 1 },
     { from: 700, cost: 0, place: "room" },
   ]);
-  expect(startsOn(task, 0, 90)).toEqual([{ from: 700, cost: 1 }]);
-  expect(startsOn(task, 5, 45)).toEqual([]);
+  expect(startsOn(task, 0, session(0, 90))).toEqual([{ from: 700, cost: 1 }]);
+  expect(startsOn(task, 5, session(1))).toEqual([]);
 });
 
 test("span: the home week and the days carried, never past the end of the task", () => {

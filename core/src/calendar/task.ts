@@ -10,6 +10,12 @@ export interface TaskSession {
   readonly minutes: number;
   /** Muscles loaded hard: bit n is row n of MUSCLES. */
   readonly hard: number;
+  /** The only days on which it may stand, instead of its week and the days of carry: a date that is fixed. */
+  readonly days?: readonly Day[];
+  /** Where it was announced to stand; anywhere else costs points. */
+  readonly announced?: { readonly day: Day; readonly start: number; readonly place?: string };
+  /** Places that lack something it needs; windows there are none for it. */
+  readonly lackedAt?: readonly string[];
 }
 
 /** One chance to train on a day: wall minutes after midnight, 0 = gladly … 4 = only if it must be. */
@@ -30,9 +36,9 @@ export interface PastSession {
 /**
  * What is to be placed on which days, in whole numbers.
  *
- * A session may stand from the first day of its home week to the last one, or up to `carry` days later. It starts when
- * its window opens, and must end before the window does. At most one session a day, never out of order, and after
- * `maxInRow` training days there is a day without.
+ * A session may stand from the first day of its home week to the last one, or up to `carry` days later; or on its own
+ * days only. It starts when its window opens, and must end before the window does. At most one session a day, never out
+ * of order, and after `maxInRow` training days there is a day without.
  */
 export interface CalendarTask {
   readonly start: Day;
@@ -49,6 +55,8 @@ export interface CalendarTask {
    * clocks change they are one more or one less than those of a stop watch. 48 is usual.
    */
   readonly gapHours: number;
+  /** The hours are a must: they are kept before any other points, and given up only for a session that would have no day. */
+  readonly gapIsMust?: true;
   /** What was done before the first day: training days in a row up to it, and the sessions that may still be close. */
   readonly before?: { readonly inRow: number; readonly past: readonly PastSession[] };
 }
@@ -64,23 +72,41 @@ export interface Placement {
 export interface Parts {
   readonly window: number;
   readonly late: number;
+  readonly moved: number;
   readonly close: number;
+}
+
+/** What is counted against a plan, compared in this order. */
+export interface Levels {
+  /** Sessions with days of their own that have none. */
+  readonly fixed: number;
+  /** All sessions that have no day. */
+  readonly dropped: number;
+  /** Points for hours missing, where the hours are a must; else 0. */
+  readonly close: number;
+  /** All other points. */
+  readonly points: number;
 }
 
 export interface Placed {
   readonly placements: readonly Placement[];
   readonly dropped: readonly { readonly session: string; readonly reason: Reason }[];
-  /** Points against the plan; 0 is best. Dropped sessions are a level above and not in it. */
+  /** Points against the plan, hours missing included; 0 is best. Dropped sessions are a level above and not in it. */
   readonly cost: number;
   readonly parts: Parts;
-  /** How many different plans are as good; more than 2^53 − 1 reads 2^53 − 1. */
+  readonly value: Levels;
+  /** No plan is better than this. */
+  readonly bound: Levels;
+  /** The value is the bound: no plan is better. */
+  readonly proven: boolean;
+  /** How many different plans are as good; more than 2^53 − 1 reads 2^53 − 1. Unless proven, 1. */
   readonly count: number;
-  /** No plan has fewer dropped sessions, and none with as few has fewer points. */
-  readonly proven: true;
 }
 
 const MINUTES_A_DAY = 1440;
 const MUSCLE_BITS = 2 ** 20;
+const MOST_SESSIONS = 1000;
+const MOST_WINDOWS = 24;
 
 function must(holds: boolean, what: string, found: number): void {
   if (!holds) throw new RangeError(`Cannot place sessions as ${what}: current value is ${found}`);
@@ -100,6 +126,10 @@ export function checkTask(task: CalendarTask): void {
   must(whole(task.maxInRow, 1, 4000), "days in a row must be a whole number from 1 to 4000", task.maxInRow);
   must(task.gapHours >= 0 && task.gapHours <= 96, "the gap must be from 0 to 96 hours", task.gapHours);
   must(whole(task.gapHours * 60, 0, 5760), "the gap must be a whole number of minutes", task.gapHours * 60);
+  must(task.sessions.length <= MOST_SESSIONS, `there must be at most ${MOST_SESSIONS} sessions`, task.sessions.length);
+  for (const day of task.windows) {
+    must(day.length <= MOST_WINDOWS, `a day must have at most ${MOST_WINDOWS} windows`, day.length);
+  }
   for (const window of task.windows.flat()) {
     must(whole(window.from, 0, MINUTES_A_DAY - 1), "a window must open from 0 to 1439 minutes", window.from);
     must(whole(window.to, window.from + 1, MINUTES_A_DAY), "a window must close after it opens, by 1440", window.to);
@@ -110,6 +140,15 @@ export function checkTask(task: CalendarTask): void {
     must(whole(session.week, week, 4000), `the home week must be a whole number from ${week} to 4000`, session.week);
     must(whole(session.minutes, 1, MINUTES_A_DAY), "a session must last from 1 to 1440 minutes", session.minutes);
     must(whole(session.hard, 0, MUSCLE_BITS - 1), "hard muscles must be 20 bits", session.hard);
+    for (const day of session.days ?? []) must(whole(day, -2e7, 2e7), "its own days must be day numbers", day);
+    if (session.announced) {
+      must(whole(session.announced.day, -2e7, 2e7), "an announced day must be a day number", session.announced.day);
+      must(
+        whole(session.announced.start, 0, MINUTES_A_DAY - 1),
+        "an announced start must be a minute of the day",
+        session.announced.start,
+      );
+    }
     week = session.week;
   }
   must(new Set(task.sessions.map(({ id }) => id)).size === task.sessions.length, "ids must differ", 0);

@@ -43,7 +43,7 @@ function date(task: CalendarTask, dayIndex: number): string {
 export function fittingDays(task: CalendarTask, session: TaskSession): number[] {
   const { first, last } = span(task, session);
   const days: number[] = [];
-  for (let day = first; day <= last; day++) if (startsOn(task, day, session.minutes).length > 0) days.push(day);
+  for (let day = first; day <= last; day++) if (startsOn(task, day, session).length > 0) days.push(day);
   return days;
 }
 
