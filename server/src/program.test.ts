@@ -104,6 +104,12 @@ describe("what commands answer", () => {
     for (const { day } of dagny.sessions) expect([1, 4]).toContain(new Date(`${day}T12:00:00Z`).getUTCDay());
   });
 
+  test("schedule says where a session is when it is not the usual place", async () => {
+    const { out } = await stave("schedule", PROGRAMME, ...PEOPLE, "--person", "wren");
+    expect(out).toMatch(/Friday 15 January 2027 17:00 {2}All of it once, The Ropewalk Room\n/);
+    expect(out).toMatch(/Monday 11 January 2027 12:00 {2}Sit, push, pull\n/);
+  });
+
   test("sheet prints for who may have one and says why not for the rest", async () => {
     const out = join(folder, "sheets");
     const { exit, out: words } = await stave("sheet", PROGRAMME, ...PEOPLE, "--person", "hesper", "--out", out);

@@ -62,7 +62,7 @@ function clock(minutes: number): string {
   return `${String(Math.floor(minutes / 60)).padStart(2, "0")}:${String(minutes % 60).padStart(2, "0")}`;
 }
 
-function words(planned: Planned, dated: Dated): string {
+function words(planned: Planned, dated: Dated, { roster }: Plans): string {
   const titles = new Map(
     planned.plan.phases.flatMap((phase) =>
       phase.weeks.flatMap((week) =>
@@ -73,9 +73,13 @@ function words(planned: Planned, dated: Dated): string {
   const names = namesFrom(CATALOGUE, { sessions: titles });
   const { sessions, rows, dropped } = explainPlacements(dated.task, dated.placed);
   const say = (reason: Reason) => sayReason(reason, names);
+  const elsewhere = (id: string | undefined) => {
+    const place = id === planned.person.place ? undefined : roster.places.find((each) => each.id === id);
+    return place === undefined ? "" : `, ${place.name}`;
+  };
   const lines = sessions.map(
-    ({ session, day, start, why }) =>
-      `  ${en.print.date(printDay(day))} ${clock(start)}  ${names.session(session)}${why.length > 0 ? `  ${why.map(say).join(" ")}` : ""}`,
+    ({ session, day, start, place, why }) =>
+      `  ${en.print.date(printDay(day))} ${clock(start)}  ${names.session(session)}${elsewhere(place)}${why.length > 0 ? `  ${why.map(say).join(" ")}` : ""}`,
   );
   const lost = dropped.map(
     ({ session, reason }) => `  without a day: ${names.session(session)} (${session}). ${say(reason)}`,
@@ -124,6 +128,6 @@ export async function schedule(paths: readonly string[], options: ScheduleOption
     result,
     findings: [],
     problems: unserved(read.value),
-    words: `${dated.map((each) => words(each.planned, each.dated)).join("\n\n")}\n`,
+    words: `${dated.map((each) => words(each.planned, each.dated, read.value)).join("\n\n")}\n`,
   };
 }
