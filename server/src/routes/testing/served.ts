@@ -30,6 +30,8 @@ export interface Served {
   owner(): Promise<Record<string, string>>;
   /** The headers of a phone of that person. */
   phone(person: string): Promise<Record<string, string>>;
+  /** Stops serving; the store stays open. */
+  leave(): Promise<void>;
   stop(): Promise<void>;
 }
 
@@ -114,6 +116,7 @@ export async function served(store: Store, pages = "server/dist/pages"): Promise
       expect(status).toBe(200);
       return { authorization: `Bearer ${token}` };
     },
+    leave: () => running.stop(),
     async stop() {
       await running.stop();
       await store.close();
