@@ -7,6 +7,7 @@ import { demo } from "./commands/demo.ts";
 import { exercises } from "./commands/exercises.ts";
 import { fit } from "./commands/fit.ts";
 import { type Machine, THIS_MACHINE } from "./commands/machine.ts";
+import { reckon } from "./commands/reckon.ts";
 import { schedule } from "./commands/schedule.ts";
 import { screen } from "./commands/screen.ts";
 import { sheet } from "./commands/sheet.ts";
@@ -139,6 +140,13 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .argument("<results>", "file of results")
     .option("--json", "one JSON document instead of words")
     .action((file: string, options) => run(assess(file), options.json));
+  stave
+    .command("reckon")
+    .description("reckons one thing by a published formula: one-rep-max load=100kg reps=5; lists all without a name")
+    .argument("[name]", "what to reckon")
+    .argument("[answers...]", "name=value, quantities with their unit")
+    .option("--json", "one JSON document instead of words")
+    .action((name: string | undefined, answers: string[], options) => run(reckon(name, answers), options.json));
   stave
     .command("demo")
     .description("runs the whole job on the made-up Ropewalk Room: checks, fits, dates, prints")

@@ -8,6 +8,7 @@ import { loadReasons } from "./en/reasons-loads.ts";
 import { offerReasons } from "./en/reasons-offer.ts";
 import { capacityReasons, progressReasons } from "./en/reasons-progress.ts";
 import { screenReasons } from "./en/reasons-screen.ts";
+import { cautions, figures, reckonings, sayReckoned, sayReckonings } from "./en/reckon.ts";
 import { remedies } from "./en/remedies.ts";
 import { sheet } from "./en/sheet.ts";
 import { printDate, printDuration, printHours, printLoad, printMinutes, WEEKDAY_NAMES } from "./en/units.ts";
@@ -67,6 +68,7 @@ export const en = {
     date: printDate,
   },
   sheet,
+  reckon: { names: reckonings, figures, cautions, say: sayReckoned, list: sayReckonings },
   /** The frames that sentences are put into. */
   frames: {
     source: (cites: readonly string[]) => `${cites.length === 1 ? "Source" : "Sources"}: ${cites.join("; ")}.`,

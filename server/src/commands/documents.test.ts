@@ -151,6 +151,15 @@ describe("good input", () => {
     expect(screening).toMatchObject({ agreed: { on: "2026-12-06", who: "Dr Example" }, effort: "moderate" });
   });
 
+  test("reckon: the list, a figure with its band, a class", async () => {
+    expect((await documentOf("reckon")).result.list.length).toBeGreaterThan(30);
+    const { figures } = (await documentOf("reckon", "one-rep-max", "load=100kg", "reps=5")).result;
+    expect(figures[0]).toMatchObject({ low: 112.5, high: 119.011, unit: "kg" });
+    const pulse = (await documentOf("reckon", "highest-pulse", "age=50", "sex=woman")).result;
+    expect(pulse.figures.map(({ source }: { source: string }) => source)).toContain("gulati2010");
+    expect((await documentOf("reckon", "press-pull", "press=100kg", "pull=100kg")).result.about).toHaveLength(1);
+  });
+
   test("exercises: the whole catalogue, and one", async () => {
     expect((await documentOf("exercises")).result.length).toBeGreaterThan(190);
     expect((await documentOf("exercises", "goblet-squat")).result).toHaveLength(1);
@@ -218,6 +227,9 @@ describe("bad input: the document says what is wrong, and its result is null unl
       "data/cannot-open",
     ],
     ["calendar: a file in the way", () => ["calendar", STEPS, ...DAGNY, "--out", inTheWay()], "out/not-a-folder"],
+    ["reckon: no such name", () => ["reckon", "one-rep-mx"], "reckon/no-such-name"],
+    ["reckon: a load without its unit", () => ["reckon", "one-rep-max", "load=100", "reps=5"], "reckon/unit-missing"],
+    ["reckon: too many repetitions", () => ["reckon", "one-rep-max", "load=100kg", "reps=30"], "reckon/refused"],
     ["exercises: no such name", () => ["exercises", "gobelt-squat"], "exercises/none"],
     ["exercises: no such pattern", () => ["exercises", "--pattern", "sqat"], "exercises/no-such-pattern"],
   ])("%s", async (_, args, code) => {

@@ -6,6 +6,7 @@ import { demoDocument } from "./demo-document.ts";
 import { exercisesDocument } from "./exercises-document.ts";
 import { fitDocument } from "./fit-document.ts";
 import { importDocument } from "./import-document.ts";
+import { reckonDocument } from "./reckon-document.ts";
 import { scheduleDocument } from "./schedule-document.ts";
 import { screenDocument } from "./screen-document.ts";
 import { sheetDocument } from "./sheet-document.ts";
@@ -22,6 +23,7 @@ export const DOCUMENTS: Readonly<Record<string, z.ZodType>> = {
   sheet: sheetDocument,
   calendar: calendarDocument,
   exercises: exercisesDocument,
+  reckon: reckonDocument,
   import: importDocument,
   demo: demoDocument,
 };

@@ -137,6 +137,20 @@ const people = {
   "place/same-plate": "The same plate stands twice. Give its pairs once",
 } as const;
 
+const reckon = {
+  "reckon/no-such-name": "Nothing is reckoned under this name",
+  "reckon/answer-form": "An answer is a name, an equals sign and a value",
+  "reckon/unknown-answer": "This is not asked for here",
+  "reckon/twice": "The same answer stands twice",
+  "reckon/too-many": "Too many answers",
+  "reckon/choice": "None of the words that may stand here",
+  "reckon/missing": "An answer is missing",
+  "reckon/number-form": "A number is plain figures with a point for decimals, and its unit",
+  "reckon/unit-missing": "A number without its unit",
+  "reckon/unit-unknown": "A unit that does not go with this",
+  "reckon/refused": "The formula was not made for this",
+} as const;
+
 const files = {
   "data/cannot-open": "The records cannot be opened",
   "file/folder": "This is a folder and not a file",
@@ -189,5 +203,6 @@ export const problems = {
   ...files,
   ...answers,
   ...commands,
+  ...reckon,
 } as const;
 export type ProblemCode = keyof typeof problems;

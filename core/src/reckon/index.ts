@@ -1,0 +1,3 @@
+export * from "./quantity.ts";
+export * from "./reckon.ts";
+export * from "./reckoning.ts";

@@ -1,0 +1,60 @@
+import type { About } from "../equations/index.ts";
+import type { SourceId } from "../sources.ts";
+import type { Dimension, Quantity } from "./quantity.ts";
+
+/** One thing that a reckoning asks for: a quantity, or one word of several. */
+export type Asked = { readonly key: string; readonly optional?: true } & (
+  | { readonly dimension: Dimension }
+  | { readonly of: readonly string[] }
+);
+
+/** What was answered, each read by what was asked; asking for another name is a slip of ours and throws. */
+export interface Given {
+  readonly number: (key: string) => number;
+  readonly numberIf: (key: string) => number | undefined;
+  /** The unit that a quantity was written in. */
+  readonly unit: (key: string) => string;
+  readonly word: <T extends string>(key: string) => T;
+  readonly wordIf: <T extends string>(key: string) => T | undefined;
+}
+
+/** One number or class that comes out, with the source of its formula. */
+export interface Figure {
+  /** Code of what it is; its words stand in text. */
+  readonly what: string;
+  readonly source: SourceId;
+  readonly value: number | string;
+  readonly unit?: string;
+  readonly low?: number;
+  readonly high?: number;
+  /** Decimals to print. */
+  readonly decimals?: number;
+}
+
+export interface Reckoning {
+  readonly name: string;
+  readonly asks: readonly Asked[];
+  /** On whom the formulas were made and how far they miss, for what was answered. */
+  readonly about: (given: Given) => readonly About[];
+  /** @throws RangeError where a formula was not made for what was answered */
+  readonly figures: (given: Given) => readonly Figure[];
+}
+
+/** Said where a paper's people could not be read. */
+export const NOT_STATED = "not stated in what could be read";
+
+/** @returns what was answered, by name */
+export function givenBy(quantities: ReadonlyMap<string, Quantity>, words: ReadonlyMap<string, string>): Given {
+  const wordIf = <T extends string>(key: string) => words.get(key) as T | undefined;
+  const must = <T>(value: T | undefined, key: string): T => {
+    if (value === undefined) throw new TypeError(`A reckoning wants "${key}" and does not ask for it`);
+    return value;
+  };
+  return {
+    number: (key) => must(quantities.get(key), key).value,
+    numberIf: (key) => quantities.get(key)?.value,
+    unit: (key) => must(quantities.get(key), key).unit,
+    word: <T extends string>(key: string) => must(wordIf<T>(key), key),
+    wordIf,
+  };
+}
