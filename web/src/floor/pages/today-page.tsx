@@ -5,7 +5,7 @@ import type { Phone } from "../phone.ts";
 import { freshDraft, nextStep, opened, type SessionView, slotsOf, strokesOf, viewOf } from "../session/index.ts";
 import { words } from "../words.ts";
 import { Body, Frame } from "./frame.tsx";
-import { nameOf, reasonOf } from "./names.ts";
+import { reasonOf } from "./names.ts";
 import { OnlyHere } from "./only-here.tsx";
 import style from "./page.module.css";
 
@@ -45,12 +45,6 @@ function Entry({ phone, bundle, of, today }: { phone: Phone; bundle: Bundle; of:
         </p>
       </div>
       <Sign class={style["drawn"]} drawing={drawStrokes(strokesOf(view), { height: 36, scale: "each" })} />
-      {[...view.waiting].map(([slot, because]) => (
-        <Note key={slot} stop>
-          {words.hurt.waits(nameOf(bundle, slots.find(({ key }) => key === slot)?.exercise ?? slot))}{" "}
-          {reasonOf(bundle, because)}
-        </Note>
-      ))}
       <Button
         kind={of.day === today && view.ended === undefined ? "strong" : "plain"}
         wide
@@ -74,6 +68,11 @@ export function TodayPage({ phone, bundle }: { phone: Phone; bundle: Bundle }) {
           <h1>{words.plan.greeting(bundle.person.name)}</h1>
         </div>
         <OnlyHere bundle={bundle} events={phone.shown.kept.events} />
+        {bundle.paused.map(({ slot, because }) => (
+          <Note key={slot} stop>
+            {reasonOf(bundle, because)}
+          </Note>
+        ))}
         {sessions.length === 0 ? <p>{words.plan.none}</p> : null}
         <ul class={style["list"]}>
           {sessions.map((of) => (

@@ -6,7 +6,7 @@ export type Swap = EventData["swapped"] & { readonly slot: string };
 function swapped(slot: PlanSlot, to: string, bundle: Bundle): PlanSlot {
   if (to === slot.exercise) return slot;
   const form = bundle.offers.find(({ slot: key }) => key === slot.key)?.forms.find(({ exercise }) => exercise === to);
-  const { load: _load, loads: _loads, find: _find, ...rest } = slot;
+  const { load: _load, loads: _loads, find: _find, side: _side, ...rest } = slot;
   return {
     ...rest,
     exercise: to,

@@ -1,6 +1,7 @@
 import {
   type Bundle,
   type BundleSession,
+  compareEvents,
   type EventData,
   type PlanSession,
   type Reason,
@@ -23,6 +24,8 @@ export interface HurtSaid {
   readonly event: StaveEvent;
   readonly where: string;
   readonly howMuch: number;
+  /** What was being done. */
+  readonly exercise?: string;
 }
 
 /** One session as it stands now, by all that was said of it. */
@@ -44,22 +47,32 @@ export interface SessionView {
   readonly soFar: SessionSoFar;
 }
 
-function saidOf(events: readonly StaveEvent[]) {
+/** What stands of a session. Of two words on one set, as by two phones, the later one stands. */
+function saidOf(events: readonly StaveEvent[], planned: PlanSession) {
+  const forms = new Map(slotsOf(planned).map(({ key, exercise }) => [key, exercise]));
   const sets = new Map<string, SetSaid>();
   const hurts: HurtSaid[] = [];
   const swaps: Swap[] = [];
+  const doing = (slot: string | undefined) => {
+    const exercise = slot === undefined ? undefined : forms.get(slot);
+    return exercise === undefined ? {} : { exercise };
+  };
   let begun = false;
   let ended: EventData["session-ended"] | undefined;
-  for (const { event } of standingEvents(events)) {
+  const standing = standingEvents(events).map(({ event }) => event);
+  for (const event of standing.sort(compareEvents)) {
     const { slot, set } = event.of!;
     const place = slot === undefined || set === undefined ? undefined : placeKey({ slot, set });
     const data: unknown = event.data;
     begun = true;
     if (event.kind === "set-done" && place) sets.set(place, { event, done: data as EventData["set-done"] });
     else if (event.kind === "set-left-out" && place) sets.set(place, { event });
-    else if (event.kind === "hurt") hurts.push({ event, ...(data as EventData["hurt"]) });
-    else if (event.kind === "swapped" && slot) swaps.push({ slot, ...(data as EventData["swapped"]) });
-    else if (event.kind === "session-ended") ended = data as EventData["session-ended"];
+    else if (event.kind === "hurt") hurts.push({ event, ...(data as EventData["hurt"]), ...doing(slot) });
+    else if (event.kind === "swapped" && slot) {
+      const swap = { slot, ...(data as EventData["swapped"]) };
+      forms.set(slot, swap.to);
+      swaps.push(swap);
+    } else if (event.kind === "session-ended") ended = data as EventData["session-ended"];
   }
   return { sets, hurts, swaps, begun, ended };
 }
@@ -82,13 +95,13 @@ export function viewOf(
   draft?: Draft,
   newer?: Bundle,
 ): SessionView {
-  const { sets, hurts, swaps, begun, ended } = saidOf(events);
+  const { sets, hurts, swaps, begun, ended } = saidOf(events, of.session);
   const now = asItStands(of.session, swaps, bundle);
   const soFar: SessionSoFar = {
     session: of.id,
     now,
     sets: counted(sets),
-    hurts: hurts.map(({ where, howMuch }) => ({ where, howMuch })),
+    hurts: hurts.map(({ event: _event, ...hurt }) => hurt),
   };
   const bounds = new Map<string, Bounds>();
   const waiting = new Map<string, Reason | "taken out">(bundle.paused.map(({ slot, because }) => [slot, because]));

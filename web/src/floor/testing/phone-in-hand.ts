@@ -1,7 +1,25 @@
 import type { Browser, BrowserContext, BrowserContextOptions, Locator, Page } from "playwright-core";
 
+import { NOON } from "./gym.ts";
+
 /** Longest that a page may take to show something, on a busy machine. */
 const PATIENCE_MS = 20_000;
+
+/** Runs in the page: sets its clock, which goes on from there. */
+function setClock(now: number): void {
+  const Real = Date;
+  const ahead = now - Real.now();
+  class Shown extends Real {
+    constructor(...parts: unknown[]) {
+      if (parts.length === 0) super(Real.now() + ahead);
+      else super(...(parts as [number]));
+    }
+    static override now(): number {
+      return Real.now() + ahead;
+    }
+  }
+  globalThis.Date = Shown as DateConstructor;
+}
 
 /** A phone as its person holds it: what they see and tap. */
 export class PhoneInHand {
@@ -18,8 +36,13 @@ export class PhoneInHand {
     this.#watch();
   }
 
-  /** @param prepare runs in every page before its own scripts */
-  static async take(browser: Browser, origin: string, options: BrowserContextOptions = {}): Promise<PhoneInHand> {
+  /** @param now what its clock shows when a page is opened, epoch milliseconds */
+  static async take(
+    browser: Browser,
+    origin: string,
+    options: BrowserContextOptions = {},
+    now: number = NOON,
+  ): Promise<PhoneInHand> {
     const context = await browser.newContext({
       viewport: { width: 390, height: 844 },
       hasTouch: true,
@@ -28,6 +51,7 @@ export class PhoneInHand {
       ...options,
     });
     context.setDefaultTimeout(PATIENCE_MS);
+    await context.addInitScript(setClock, now);
     return new PhoneInHand(context, await context.newPage(), origin);
   }
 
