@@ -10,6 +10,7 @@ import { inLb, kg } from "../../core/src/units.ts";
 const text = (name: string) => readFileSync(new URL(name, import.meta.url), "utf8");
 const harbour = read(text("harbour-steps.yaml"));
 const slipway = read(text("slipway-strength.yaml"));
+const long = read(text("harbour-long.yaml"));
 
 function read(file: string): Programme {
   const result = readProgramme(file, "programme.yaml");
@@ -34,8 +35,8 @@ function upperMinutes(programme: Programme): readonly number[] {
 
 const sessionsOf = (programme: Programme) => programme.phases.flatMap((phase) => phase.sessions);
 
-test("both programmes come out of every check with nothing that stops or warns, and with nothing silenced", () => {
-  for (const programme of [harbour, slipway]) {
+test("the programmes come out of every check with nothing that stops or warns, and with nothing silenced", () => {
+  for (const programme of [harbour, slipway, long]) {
     expect(serious(programme)).toEqual([]);
     expect(checkProgramme({ programme, catalogue: CATALOGUE })).toMatchObject({ silenced: [], unused: [] });
   }
@@ -48,6 +49,15 @@ test("no session takes longer than its minutes by the upper estimate, in any wee
   expect(Math.max(...upperMinutes(harbour))).toBeLessThanOrEqual(45);
   expect(upperMinutes(slipway)).toHaveLength(20);
   expect(Math.max(...upperMinutes(slipway))).toBeLessThanOrEqual(75);
+});
+
+test("the long way is Harbour steps in every slot; only its weeks are more", () => {
+  const inWeeks = (programme: Programme) => programme.phases.map(({ weeks, light }) => [weeks, light]);
+  expect(inWeeks(long)).toEqual([
+    [6, [6]],
+    [7, [7]],
+  ]);
+  expect(sessionsOf(long)).toEqual(sessionsOf(harbour));
 });
 
 test("Harbour steps trains every lane every week; squat, hinge, one leg, push, pull and trunk at least twice", () => {

@@ -89,7 +89,7 @@ function withoutFigure(context: StartingLoadContext, set: LoadSet, latest: Lift)
 }
 
 /** The largest share of the 1RM at which so many repetitions are possible, by the book's table; 100 where it says nothing. */
-function shareAtMost(reps: number): number {
+export function shareAtMost(reps: number): number {
   const rows = REPS_AT_PERCENT_BOOK.rows.filter((row) => row.reps <= reps);
   return Math.min(100, ...rows.map((row) => row.percent));
 }

@@ -1,5 +1,6 @@
 export * from "./bar-loadings.ts";
 export { type EffortAtHeaviest, type EffortContext, effortAtHeaviest } from "./effort-at-heaviest.ts";
+export { shareAtMost } from "./from-records.ts";
 export * from "./held.ts";
 export * from "./leg-load.ts";
 export { easiestFirst, type LoadSet } from "./load-set.ts";

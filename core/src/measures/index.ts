@@ -8,6 +8,7 @@ export * from "./exposures.ts";
 export * from "./fold-record.ts";
 export * from "./hard-muscles.ts";
 export * from "./lanes-trained.ts";
+export * from "./lifts-from.ts";
 export * from "./light-week.ts";
 export * from "./ramp.ts";
 export type * from "./record.ts";

@@ -15,6 +15,8 @@ export interface PainEdges {
 export interface PainOn {
   readonly hurt: HurtRecord;
   readonly waits: boolean;
+  /** A sign to stop: one word of the coach is for everything. */
+  readonly everything: boolean;
   readonly evidence: readonly Reason[];
 }
 
@@ -39,6 +41,7 @@ export function painOn(input: ProgressInput, slot: string, exercise: Exercise): 
             {
               hurt,
               waits: true,
+              everything: true,
               evidence: [painReason(input, hurt), reason("progress/stop-sign", { where: hurt.where })],
             },
           ];
@@ -52,7 +55,7 @@ export function painOn(input: ProgressInput, slot: string, exercise: Exercise): 
     const most = isWatched(input, stressed) ? edges.most : edges.free;
     if (!(hurt.howMuch > edges.free)) return [];
     const tags = own ? [] : [reason("progress/shares-stress", { exercise: exercise.id, tags: shared })];
-    return [{ hurt, waits: hurt.howMuch > most, evidence: [painReason(input, hurt), ...tags] }];
+    return [{ hurt, waits: hurt.howMuch > most, everything: false, evidence: [painReason(input, hurt), ...tags] }];
   });
 }
 

@@ -2,22 +2,28 @@ import {
   canonicalJson,
   type Exercise,
   type Patch,
+  type PlanSlot,
   type Proposal,
   type Reason,
   type Slot,
   type SlotKey,
   slotsOf,
 } from "../model/index.ts";
-import { type SlotAhead, slotsAhead } from "./ahead.ts";
+import { slotsAhead } from "./ahead.ts";
+import type { PainOn } from "./pain.ts";
 import type { ProgressInput } from "./progress-input.ts";
-import { type Step, stepFor } from "./step-for.ts";
-import { unansweredPains } from "./waiting-pains.ts";
+import { reason } from "./reasons.ts";
+import { stepFor } from "./step-for.ts";
+import { titleOf } from "./titles.ts";
+import { isAbout, unansweredPains } from "./waiting-pains.ts";
 
 /** A proposal that waits for the coach, with the slot as it is asked next. */
 export interface Waiting {
   readonly proposal: Proposal;
-  readonly slot: SlotAhead["slot"];
+  readonly slot: PlanSlot;
   readonly exercise: Exercise;
+  /** What is proposed, as a reason. */
+  readonly title: Reason;
   /** True for pain and stops. */
   readonly stop: boolean;
   /** Other answers than the proposed one. */
@@ -37,25 +43,25 @@ export function proposalsFor(input: ProgressInput): readonly Waiting[] {
   const { plan, record, catalogue } = input;
   const slots = slotsByKey(input);
   const decided = new Set(record.decisions.map(({ proposal }) => proposal?.proposal));
-  const waiting = slotsAhead(input).flatMap(({ phase, slot }): Waiting[] => {
+  const ahead = slotsAhead(input);
+  const first = ahead.find(({ phase }) => phase === plan.firmTo.phase)?.slot.key;
+  // One slot speaks for everything: the one in which the sign came, else the next.
+  const speaksFor = ({ hurt }: PainOn, key: SlotKey) =>
+    !record.decisions.some((one) => isAbout(one, undefined, hurt)) &&
+    key === (ahead.some(({ slot }) => slot.key === hurt.slot) ? hurt.slot : first);
+  const waiting = ahead.flatMap(({ phase, slot }): Waiting[] => {
     const exercise = catalogue.exercises.get(slot.exercise);
     const from = slots.get(slot.key);
     if (phase !== plan.firmTo.phase || exercise === undefined || from === undefined) return [];
     const pains = unansweredPains(input, slot.key, exercise);
-    const waits = pains.filter((pain) => pain.waits);
-    if (waits.length > 0) {
-      const patch: Patch = { slot: slot.key, change: "pause" };
-      const proposal = propose(
-        input,
-        patch,
-        waits.flatMap(({ evidence }) => evidence),
-      );
-      return [{ proposal, slot, exercise, stop: true, others: otherForms(input, slot) }];
-    }
+    const waits = pains.filter((pain) => pain.waits && (!pain.everything || speaksFor(pain, slot.key)));
+    if (waits.length > 0) return [pauseFor(input, slot, exercise, waits)];
+    if (pains.some((pain) => pain.waits)) return [];
     const step = stepFor(input, slot, from, exercise);
     if (step === undefined || pains.some(({ hurt }) => hurt.n >= step.since)) return [];
     const proposal = propose(input, step.patch, step.evidence);
-    return [{ proposal, slot, exercise, stop: false, others: othersOf(step) }];
+    const title = titleOf(step.patch, slot, exercise, input.person);
+    return [{ proposal, slot, exercise, title, stop: false, others: step.other === undefined ? [] : [step.other] }];
   });
   const open = waiting.filter(({ proposal }) => !decided.has(proposal.proposal));
   return [...open.filter(({ stop }) => stop), ...open.filter(({ stop }) => !stop)];
@@ -71,12 +77,35 @@ function propose({ hash, record, engine }: ProgressInput, patch: Patch, evidence
   return { proposal: `proposal-${name}`, patch, evidence, cut: record.cut, engine };
 }
 
-function othersOf({ other }: Step): readonly Patch[] {
-  return other === undefined ? [] : [other];
+function pauseFor(input: ProgressInput, slot: PlanSlot, exercise: Exercise, pains: readonly PainOn[]): Waiting {
+  const patch: Patch = { slot: slot.key, change: "pause" };
+  const proposal = propose(
+    input,
+    patch,
+    pains.flatMap(({ evidence }) => evidence),
+  );
+  const all = pains.find(({ everything }) => everything);
+  return all === undefined
+    ? {
+        proposal,
+        slot,
+        exercise,
+        title: titleOf(patch, slot, exercise, input.person),
+        stop: true,
+        others: otherForms(input, slot),
+      }
+    : {
+        proposal,
+        slot,
+        exercise,
+        title: reason("progress/pause-all", { where: all.hurt.where }),
+        stop: true,
+        others: [],
+      };
 }
 
 /** Forms of the slot's own offer on which no pain that waits bears. */
-function otherForms(input: ProgressInput, slot: SlotAhead["slot"]): readonly Patch[] {
+function otherForms(input: ProgressInput, slot: PlanSlot): readonly Patch[] {
   const { exercises } = input.catalogue;
   const spared = slot.offer.filter((id) => {
     const form = exercises.get(id);

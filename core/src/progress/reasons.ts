@@ -17,6 +17,8 @@ export const PROGRESS_CODES = [
   "progress/use-form",
   /** exercise or null, until or null */
   "progress/pause",
+  /** where: a sign to stop everything */
+  "progress/pause-all",
   /** exercise or null */
   "progress/resume",
   // With what it rests.
@@ -28,6 +30,8 @@ export const PROGRESS_CODES = [
   "progress/step-too-large",
   /** from, to, percent, reps: done, needed: repetitions with the lighter that make up for the step */
   "progress/step-earned",
+  /** most: per cent of today's best that limits allow; to, reps: about what to expect with it */
+  "progress/share-unknown",
   /** load: the heaviest here that limits leave */
   "progress/nothing-heavier",
   /** load, reps: about what to expect with it */

@@ -1,6 +1,6 @@
-import { printDay } from "../day.ts";
-import { loadsLeft } from "../loads/index.ts";
-import { slotHistory } from "../measures/index.ts";
+import { addDays, printDay } from "../day.ts";
+import { loadsLeft, shareAtMost } from "../loads/index.ts";
+import { liftsFrom, slotHistory } from "../measures/index.ts";
 import type { Dose, Exercise, Patch, PlanSlot, Reason, Slot, Span } from "../model/index.ts";
 import { admitter } from "../offer/index.ts";
 import { type Load, massOf } from "../units.ts";
@@ -41,22 +41,28 @@ export function stepFor(input: ProgressInput, slot: PlanSlot, from: Slot, exerci
   const { person, place, catalogue, today: on } = input;
   const admission = admitter({ person, place, catalogue, on, byHand: true })(exercise, slot.dose);
   if (!admission.ok) return undefined;
-  const { loads, shareUnknown } = loadsLeft({ exercise, person, place, on, cap: admission.cap });
-  if (shareUnknown) return undefined;
+  const lifts = [...person.lifts, ...liftsFrom(input.log, input, addDays(on, 1))];
+  const left = loadsLeft({ exercise, person: { ...person, lifts }, place, on, cap: admission.cap });
   const since = Math.min(...shown.passed.map(({ n }) => n));
-  const step = nextLoad(exercise, person, loads, shown.load);
+  const step = nextLoad(exercise, person, left.loads, shown.load);
   const proof = proofOf(exercise, shown);
-  const wider = widened(slot, range, step, rangeOf(from.dose) ?? range);
+  const home = rangeOf(from.dose) ?? range;
+  const wider = widened(slot, range, step, home);
   if (step === undefined) {
     const none = reason("progress/nothing-heavier", { load: plain(shown.load) });
-    return wider === undefined ? undefined : { patch: wider, evidence: [proof, none], since };
+    return wider === undefined || left.loads.length === 0
+      ? undefined
+      : { patch: wider, evidence: [proof, none], since };
   }
+  const { percent } = step;
+  if (percent === undefined) return undefined;
   const load: Patch = { slot: slot.key, change: "load", load: step.to, exercise: exercise.id };
-  const size = sizeOf(step, shown, rangeOf(from.dose) ?? range);
-  if (size.kind === "unknown") return undefined;
-  if (size.kind === "large" && wider !== undefined)
-    return { patch: wider, evidence: [proof, ...size.because], since, other: load };
-  return { patch: load, evidence: [proof, ...size.because], since, ...(wider === undefined ? {} : { other: wider }) };
+  const most = left.shareUnknown ? admission.cap.percent : undefined;
+  const size = sizeOf({ ...step, percent }, shown, home, most);
+  const evidence = [proof, ...size.because];
+  if (size.kind === "fine") return { patch: load, evidence, since, ...(wider === undefined ? {} : { other: wider }) };
+  if (wider !== undefined) return { patch: wider, evidence, since, ...(size.kind === "large" ? { other: load } : {}) };
+  return size.kind === "large" ? { patch: load, evidence, since } : undefined;
 }
 
 /** What was shown with less than is asked now earns nothing. */
@@ -70,18 +76,31 @@ function proofOf(exercise: Exercise, { goal, load, passed }: TwoForTwo): Reason 
   return reason("progress/two-for-two", { exercise: exercise.id, goal, over: OVER, load: plain(load), sessions });
 }
 
-/** Whether a step is small enough, and why. `home` is the range to which a heavier load goes back. */
-function sizeOf({ from, to, percent }: LoadStep, { goal, passed }: TwoForTwo, home: Span) {
-  if (percent === undefined) return { kind: "unknown" } as const;
-  const step = { from: plain(from), to: plain(to), percent, most: MOST_STEP_PERCENT };
-  if (percent <= MOST_STEP_PERCENT) return { kind: "fine", because: [reason("progress/step-fine", step)] } as const;
+/**
+ * Whether a step may be taken: small enough or earned by repetitions; large; or not known to be under a share of the
+ * maximum that limits it.
+ *
+ * @param home the range to which a heavier load goes back
+ * @param most per cent of today's best, where that is a limit and today's best is not known
+ */
+function sizeOf(
+  { from, to, percent }: LoadStep & { readonly percent: number },
+  { goal, passed }: TwoForTwo,
+  home: Span,
+  most: number | undefined,
+): { readonly kind: "fine" | "large" | "unknown"; readonly because: readonly Reason[] } {
   const reps = Math.min(...passed.map(({ over }) => Math.floor(goal + over)));
-  const needed = repsToEarn(percent, home.from);
-  const expect = reason("progress/expect", { load: plain(to), reps: repsAfter(percent, reps) });
-  if (reps >= needed) {
-    return { kind: "earned", because: [reason("progress/step-earned", { ...step, reps, needed }), expect] } as const;
+  const left = repsAfter(percent, reps);
+  if (most !== undefined && !(shareAtMost(left) <= most)) {
+    return { kind: "unknown", because: [reason("progress/share-unknown", { most, to: plain(to), reps: left })] };
   }
-  return { kind: "large", because: [reason("progress/step-too-large", step), expect] } as const;
+  const step = { from: plain(from), to: plain(to), percent, most: MOST_STEP_PERCENT };
+  if (percent <= MOST_STEP_PERCENT) return { kind: "fine", because: [reason("progress/step-fine", step)] };
+  const needed = repsToEarn(percent, home.from);
+  const expect = reason("progress/expect", { load: plain(to), reps: left });
+  return reps >= needed
+    ? { kind: "fine", because: [reason("progress/step-earned", { ...step, reps, needed }), expect] }
+    : { kind: "large", because: [reason("progress/step-too-large", step), expect] };
 }
 
 /** The range from its old top up to what earns the step, or five more where there is nothing heavier. */

@@ -1,6 +1,6 @@
 import { addDays, printDay } from "../day.ts";
 import { loadsLeft } from "../loads/index.ts";
-import { exerciseHistory, slotsIn } from "../measures/index.ts";
+import { exerciseHistory, liftsFrom, slotsIn } from "../measures/index.ts";
 import {
   type Bundle,
   type BundleExercise,
@@ -18,7 +18,6 @@ import { unansweredPains } from "../progress/index.ts";
 import { STOP_SIGNS, stopBefore } from "../screen/index.ts";
 import type { Load } from "../units.ts";
 import { offersFor, type SlotOffer } from "./offers-for.ts";
-import { liftsFrom } from "./phase-facts.ts";
 import type { SessionDay } from "./session-days.ts";
 import type { PlannedPerson } from "./situation.ts";
 import { type View, viewOf } from "./view-of.ts";

@@ -7,4 +7,5 @@ export * from "./next-revision.ts";
 export * from "./person-page.ts";
 export * from "./plan-for.ts";
 export { PLAN_CODES, type PlanCode } from "./reasons.ts";
+export { type SessionDay, sessionDays } from "./session-days.ts";
 export type * from "./situation.ts";

@@ -253,14 +253,24 @@ describe("pain", () => {
     expect(watched(6).filter(([, stop]) => stop)).not.toEqual([]);
   });
 
-  test("a sign to stop pauses everything", () => {
+  test("a sign to stop pauses everything, and one word of the coach is for all of it", () => {
     const lived = new Life().does("base/1/a").hurts("base/1/a", "row", "dizzy", 3);
-    expect(
-      lived
-        .items()
-        .map(({ slot }) => slot)
-        .sort(),
-    ).toEqual(["goblet", "press", "row", "squat"]);
+    const paused = () =>
+      bundleFor(lived.at(), "call")
+        .paused.map(({ slot }) => slot)
+        .sort();
+    expect(paused()).toEqual(["goblet", "press", "row", "squat"]);
+    expect(lived.items().map(({ slot, title }) => [slot, title.code])).toEqual([["row", "progress/pause-all"]]);
+    lived.says("accepted", "row");
+    expect(lived.items()).toEqual([]);
+    expect(paused()).toEqual(["goblet", "press", "row", "squat"]);
+    const word = decide(
+      lived.at(),
+      { id: "resume-0001", person: "ana", kind: "pinned", patch: { slot: "row", change: "resume" } },
+      { by: "Imke", device: "stave-desk", at: noonOf(2) },
+    );
+    lived.events = [...lived.events, (word as { event: StaveEvent }).event];
+    expect(paused()).toEqual([]);
   });
 });
 

@@ -54,14 +54,14 @@ function rowOf(view: View, day: Day): MorningPerson {
 }
 
 /** A proposal with everything to decide by. */
-export function itemOf(view: View, { proposal, slot, exercise, stop, others }: Waiting): MorningItem {
+export function itemOf(view: View, { proposal, slot, exercise, title, stop, others }: Waiting): MorningItem {
   const { person } = view.person;
   const past = slotHistory(view.log, slot.key).filter(({ sets, leftOut }) => sets.length + leftOut.length > 0);
   return {
     proposal,
     slot: slot.key,
     exercise: { id: exercise.id, name: exercise.name },
-    title: titleOf(proposal.patch, slot, exercise, person),
+    title,
     stop,
     past: past.slice(-MOST_PAST).map((session) => ({
       day: printDay(view.person.dayOf(session.at)),

@@ -1,6 +1,6 @@
 import type { Day } from "../day.ts";
 import type { FitInput } from "../fit/index.ts";
-import { foldRecord, logOf } from "../measures/index.ts";
+import { foldRecord, liftsFrom, logOf } from "../measures/index.ts";
 import {
   type Block,
   canonicalJson,
@@ -13,7 +13,7 @@ import {
   type Slot,
 } from "../model/index.ts";
 import { patchesInForce } from "./patches-in-force.ts";
-import { bindingDay, liftsFrom, phaseOn } from "./phase-facts.ts";
+import { bindingDay, phaseOn } from "./phase-facts.ts";
 import { type Days, daysOfPhases, fitTask, notesFor, planPhase } from "./plan-for.ts";
 import type { Pins } from "./plan-week.ts";
 import type { Situation } from "./situation.ts";

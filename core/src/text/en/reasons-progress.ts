@@ -60,6 +60,7 @@ export const progressReasons: Readonly<Record<ProgressCode, Say>> = {
     const until = data["until"];
     return `Pause ${form(data, names)}${typeof until === "string" ? ` until ${printDate(until)}` : ""}.`;
   },
+  "progress/pause-all": (data) => `Everything waits (${said(data, "where")}).`,
   "progress/resume": (data, names) => `Take up ${form(data, names)} again.`,
   "progress/two-for-two": (data, names) => {
     const sessions = dataListIn(data, "sessions").map((session) => {
@@ -75,6 +76,8 @@ export const progressReasons: Readonly<Record<ProgressCode, Say>> = {
     `${step(data)}, where up to ${said(data, "most")} % is usual: too large a step. More repetitions come first.`,
   "progress/step-earned": (data) =>
     `${step(data)}, where up to ${said(data, "most")} % is usual; ${said(data, "reps")} repetitions make up for it, ${said(data, "needed")} are needed.`,
+  "progress/share-unknown": (data) =>
+    `At most ${said(data, "most")} % of today's best is allowed, and today's best is not known. About ${plural(numberIn(data, "reps"), "repetition", "repetitions")} with ${load(data, "to")} would be more than that. More repetitions come first.`,
   "progress/nothing-heavier": (data) => `${load(data, "load")} is the heaviest that is here and allowed.`,
   "progress/expect": (data) =>
     `About ${plural(numberIn(data, "reps"), "repetition", "repetitions")} may be expected with ${load(data, "load")}; past 10 no equation is sure.`,

@@ -1,0 +1,160 @@
+import type { Day } from "../day.ts";
+import { slotsIn } from "../measures/index.ts";
+import type { EventData, EventKind, EventOf, Plan, PlanSlot, SetDone, StaveEvent } from "../model/index.ts";
+import { daysOfPhases, nextRevision, type SessionDay, type Situation, sessionDays } from "../revise/index.ts";
+import { type Chance, chance } from "./chance.ts";
+import type { DemoStory } from "./demo-stories.ts";
+
+/** What chance is drawn for; each has its own. */
+const DRAW = { came: 101, set: 102, id: 103 } as const;
+/** How often these people come, how often they enter what they did, and how often they say what was left. Ours. */
+const COMES = 0.88;
+const ENTERS = 0.75;
+const SAYS_RESERVE = 0.6;
+const MINUTE_MS = 60_000;
+
+export interface DemoRecords {
+  readonly events: readonly StaveEvent[];
+  /** The revisions that were on the screens, in their order. */
+  readonly revisions: readonly Plan[];
+}
+
+/**
+ * Seeded records of one made-up person from the first day of their plan up to the day before today, phase by phase, each
+ * by the plan that stood then. The same arguments give the same records.
+ *
+ * @param seed any whole number
+ * @param situation facts; its `on` is the first day, its `today` the first day without a record
+ * @param toInstant epoch milliseconds of a wall time where this person trains
+ */
+export function demoRecords(
+  seed: number,
+  situation: Omit<Situation, "events" | "revisionOf">,
+  toInstant: (day: Day, minutes: number) => number,
+  story: DemoStory,
+): DemoRecords {
+  const scribe = new Scribe(seed, situation.person.id);
+  const revisions: Plan[] = [];
+  const come: { readonly plan: Plan; readonly day: SessionDay }[] = [];
+  for (const { on, to } of daysOfPhases(situation)) {
+    if (!(on < situation.today)) break;
+    const known = { ...situation, today: on, events: scribe.events, revisionOf: byId(revisions) };
+    const plan = nextRevision(known);
+    revisions.push(plan);
+    const here = sessionDays({ ...known, plan })
+      .filter(({ day }) => on <= day && day <= to && day < situation.today)
+      .filter(({ day }) => chance(seed, day, DRAW.came).happens(COMES))
+      .map((day) => ({ plan, day }));
+    come.push(...here);
+    const last = to >= situation.today - 1;
+    for (const [at, { day }] of here.entries()) {
+      const later = last ? here.slice(at + 1).map((one) => one.day) : undefined;
+      scribe.session(plan, day, toInstant(day.day, day.from), story, later, come.length - here.length + at);
+    }
+  }
+  return { events: scribe.events, revisions };
+}
+
+function byId(revisions: readonly Plan[]): Situation["revisionOf"] {
+  return (id) => revisions.find((plan) => plan.id === id);
+}
+
+/** Writes events one after another, as a phone does. */
+class Scribe {
+  readonly events: StaveEvent[] = [];
+  readonly #seed: number;
+  readonly #person: string;
+  readonly #ids: Chance;
+
+  constructor(seed: number, person: string) {
+    this.#seed = seed;
+    this.#person = person;
+    this.#ids = chance(seed, ...[...person].map((letter) => letter.codePointAt(0)!), DRAW.id);
+  }
+
+  /** @param later the sessions that follow; undefined while there are many */
+  session(
+    plan: Plan,
+    { occurrence, day }: SessionDay,
+    at: number,
+    story: DemoStory,
+    later: readonly SessionDay[] | undefined,
+    number: number,
+  ): void {
+    const of = { plan: plan.id, session: occurrence.id };
+    const slots = slotsIn(occurrence.session);
+    const before = this.events.length;
+    let clock = at;
+    this.#write("session-started", {}, of, clock);
+    for (const slot of slots) {
+      const left = later?.filter((one) => slotsIn(one.occurrence.session).some(({ key }) => key === slot.key)).length;
+      const over = left === undefined || left > 1 || occurrence.light ? undefined : story.passes[slot.key];
+      for (const set of slot.dose.sets.keys()) {
+        clock += 3 * MINUTE_MS;
+        const draw = chance(this.#seed, day, set, slots.indexOf(slot), DRAW.set);
+        this.#write("set-done", setOf(slot, set, draw, over), { ...of, slot: slot.key, set }, clock);
+      }
+      const { hurts } = story;
+      const here = hurts !== undefined && (slots.find(({ key }) => key === hurts.slot) ?? slots[0]) === slot;
+      if (here && later?.length === 0) {
+        const { where, howMuch } = hurts;
+        this.#write("hurt", { where, howMuch }, { ...of, slot: slot.key, set: slot.dose.sets.length - 1 }, clock);
+      }
+    }
+    const early = later?.length === 0 && story.hurts !== undefined;
+    this.#write("session-ended", { early }, of, clock + MINUTE_MS);
+    if (story.twice === true && number === 2) this.#again(before);
+  }
+
+  /** The same session from a second phone, which did not know of the first. */
+  #again(from: number): void {
+    const device = this.#id(this.events[from]!.at);
+    const twins = this.events.slice(from).map((event) => ({ ...event, id: this.#id(event.at), device }));
+    this.events.push(...twins);
+  }
+
+  #write<Kind extends EventKind>(kind: Kind, data: EventData[Kind], of: EventOf, at: number): void {
+    const event: StaveEvent<Kind> = {
+      v: 1,
+      id: this.#id(at),
+      person: this.#person,
+      device: this.events[0]?.device ?? this.#id(at),
+      n: (this.events.at(-1)?.n ?? 0) + 1,
+      at,
+      kind,
+      of,
+      data: data as StaveEvent<Kind>["data"],
+    };
+    this.events.push(event as StaveEvent);
+  }
+
+  /** An id of the form of a UUID, version 7: the instant, then chance. */
+  #id(at: number): string {
+    const hex = (digits: number) =>
+      Math.floor(this.#ids.even(0, 16 ** digits))
+        .toString(16)
+        .padStart(digits, "0");
+    const time = at.toString(16).padStart(12, "0");
+    return `${time.slice(0, 8)}-${time.slice(8)}-7${hex(3)}-8${hex(3)}-${hex(6)}${hex(6)}`;
+  }
+}
+
+/** One set: as asked with nothing touched, or with what was entered. `over`: repetitions over the top of the range. */
+function setOf(slot: PlanSlot, at: number, draw: Chance, over: number | undefined): SetDone {
+  const { amount, eachSide, reserve } = slot.dose.sets[at]!;
+  const bare: SetDone = { exercise: slot.exercise, load: "as asked", reserve: "not said" };
+  const untouched = eachSide ? ({ left: "as asked", right: "as asked" } as const) : ("as asked" as const);
+  const isLast = at === slot.dose.sets.length - 1;
+  const passes = over !== undefined && isLast && amount.kind === "reps";
+  const enters = draw.happens(ENTERS) || passes;
+  if (amount.kind === "hold") return { ...bare, holdS: untouched };
+  if (amount.kind !== "reps" || !enters) return { ...bare, reps: untouched };
+  const { from, to } = amount.span;
+  const count = passes ? to + over : Math.round(draw.even(from - 0.5, to + 0.49));
+  const left = reserve === undefined ? 2 : Math.round(reserve.from + draw.even(-0.6, 0.6));
+  return {
+    ...bare,
+    reps: eachSide ? { left: count, right: count } : count,
+    ...(passes || !draw.happens(SAYS_RESERVE) ? {} : { reserve: Math.max(0, left) }),
+  };
+}
