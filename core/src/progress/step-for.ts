@@ -91,16 +91,19 @@ function sizeOf(
 ): { readonly kind: "fine" | "large" | "unknown"; readonly because: readonly Reason[] } {
   const reps = Math.min(...passed.map(({ over }) => Math.floor(goal + over)));
   const left = repsAfter(percent, reps);
-  if (most !== undefined && !(shareAtMost(left) <= most)) {
-    return { kind: "unknown", because: [reason("progress/share-unknown", { most, to: plain(to), reps: left })] };
-  }
   const step = { from: plain(from), to: plain(to), percent, most: MOST_STEP_PERCENT };
-  if (percent <= MOST_STEP_PERCENT) return { kind: "fine", because: [reason("progress/step-fine", step)] };
+  const isLarge = percent > MOST_STEP_PERCENT;
+  const large = reason("progress/step-too-large", step);
+  if (most !== undefined && !(shareAtMost(left) <= most)) {
+    const share = reason("progress/share-unknown", { most, to: plain(to), reps: left });
+    return { kind: "unknown", because: isLarge ? [large, share] : [share] };
+  }
+  if (!isLarge) return { kind: "fine", because: [reason("progress/step-fine", step)] };
   const needed = repsToEarn(percent, home.from);
   const expect = reason("progress/expect", { load: plain(to), reps: left });
   return reps >= needed
     ? { kind: "fine", because: [reason("progress/step-earned", { ...step, reps, needed }), expect] }
-    : { kind: "large", because: [reason("progress/step-too-large", step), expect] };
+    : { kind: "large", because: [large, expect] };
 }
 
 /** The range from its old top up to what earns the step, or five more where there is nothing heavier. */
