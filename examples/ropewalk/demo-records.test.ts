@@ -61,7 +61,8 @@ describe.each([0, 3, 6])("ten weeks of records and %i days", (days) => {
     const tooLarge = list.flatMap(({ items }) =>
       items.flatMap(({ proposal }) => proposal.evidence.filter(({ code }) => code === "progress/step-too-large")),
     );
-    expect(tooLarge.map(({ data }) => data["percent"])).toContain(25);
+    for (const { data } of tooLarge) expect(data["percent"]).toBeGreaterThan(10);
+    expect(tooLarge.length).toBeGreaterThan(0);
   });
 
   test("records are events that a phone may send, and end the day before", () => {

@@ -46,10 +46,11 @@ export function demoRecords(
       .filter(({ day }) => chance(seed, day, DRAW.came).happens(COMES))
       .map((day) => ({ plan, day }));
     come.push(...here);
-    const last = to >= situation.today - 1;
+    const isLast = to >= situation.today - 1;
     for (const [at, { day }] of here.entries()) {
-      const later = last ? here.slice(at + 1).map((one) => one.day) : undefined;
+      const later = isLast ? here.slice(at + 1).map((one) => one.day) : undefined;
       scribe.session(plan, day, toInstant(day.day, day.from), story, later, come.length - here.length + at);
+      if (scribe.hasEnded) break;
     }
   }
   return { events: scribe.events, revisions };
@@ -62,6 +63,8 @@ function byId(revisions: readonly Plan[]): Situation["revisionOf"] {
 /** Writes events one after another, as a phone does. */
 class Scribe {
   readonly events: StaveEvent[] = [];
+  /** Whether something happened after which nothing more was done. */
+  hasEnded = false;
   readonly #seed: number;
   readonly #person: string;
   readonly #ids: Chance;
@@ -95,14 +98,15 @@ class Scribe {
         this.#write("set-done", setOf(slot, set, draw, over), { ...of, slot: slot.key, set }, clock);
       }
       const { hurts } = story;
-      const here = hurts !== undefined && (slots.find(({ key }) => key === hurts.slot) ?? slots[0]) === slot;
-      if (here && later?.length === 0) {
-        const { where, howMuch } = hurts;
-        this.#write("hurt", { where, howMuch }, { ...of, slot: slot.key, set: slot.dose.sets.length - 1 }, clock);
+      if (hurts === undefined || hurts.slot !== slot.key || left !== 0) continue;
+      const { where, howMuch, ends } = hurts;
+      this.#write("hurt", { where, howMuch }, { ...of, slot: slot.key, set: slot.dose.sets.length - 1 }, clock);
+      if (ends) {
+        this.hasEnded = true;
+        break;
       }
     }
-    const early = later?.length === 0 && story.hurts !== undefined;
-    this.#write("session-ended", { early }, of, clock + MINUTE_MS);
+    this.#write("session-ended", { early: this.hasEnded }, of, clock + MINUTE_MS);
     if (story.twice === true && number === 2) this.#again(before);
   }
 

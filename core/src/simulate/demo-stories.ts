@@ -4,8 +4,13 @@ import type { SlotKey } from "../model/index.ts";
 export interface DemoStory {
   /** Slots in whose last two sessions the last set passes the top of its range by this many repetitions. */
   readonly passes: Readonly<Record<SlotKey, number>>;
-  /** Noted in the last session, during this slot; where the session lacks it, during its first. */
-  readonly hurts?: { readonly slot: SlotKey; readonly where: string; readonly howMuch: number };
+  /** Noted the last time that this slot was done; `ends`: nothing was done after it. */
+  readonly hurts?: {
+    readonly slot: SlotKey;
+    readonly where: string;
+    readonly howMuch: number;
+    readonly ends: boolean;
+  };
   /** The third session was typed in twice, on two phones. */
   readonly twice?: boolean;
 }
@@ -18,11 +23,13 @@ export const DEMO_PROGRAMME = "harbour-long";
 export const DEMO_STORIES: Readonly<Record<string, DemoStory>> = {
   /** Ready for a heavier pin; once he had two phones with him. */
   solve: { passes: { "build-row-a": 5, "build-pull-b": 5 }, twice: true },
-  /** Her dumbbells end at 12.5 kg, and the step from 10 is a quarter; her knee is told and watched. */
+  /** His next dumbbells and bells are far heavier. */
+  esteban: { passes: { "build-hinge-b": 2, "build-squat-a": 2 } },
+  /** Her knee is told and watched, and her limits leave nothing heavier. */
   priyamvada: {
-    passes: { "build-hinge-b": 2, "build-press-b": 2 },
-    hurts: { slot: "build-split-c", where: "knee", howMuch: 4 },
+    passes: { "build-hinge-b": 2 },
+    hurts: { slot: "build-split-c", where: "knee", howMuch: 4, ends: false },
   },
   /** Dizzy after a set. */
-  tobiah: { passes: {}, hurts: { slot: "build-row-a", where: "dizzy", howMuch: 3 } },
+  tobiah: { passes: {}, hurts: { slot: "build-row-a", where: "dizzy", howMuch: 3, ends: true } },
 };
