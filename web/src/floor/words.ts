@@ -117,12 +117,13 @@ export const words = {
     done: "done",
     doneEarly: "done, ended early",
     again: "Open again",
+    waiting: (count: number) => (count === 1 ? "One movement waits." : `${count} movements wait.`),
     movements: (count: number) => plural(count, "movement", "movements"),
   },
   status: {
     saving: "saving …",
     saved: "saved on this phone",
-    notSent: (count: number) => `${count} not sent yet`,
+    notSent: (count: number) => `${count} to send`,
     sent: "sent to your coach",
     failed: "This phone could not save it. It may be full. Write it down and tell your coach.",
     unknownPhone:

@@ -27,7 +27,7 @@ export function OverviewPage({ run }: { run: SessionRun }) {
     <>
       <Body>
         <div class={style["title"]}>
-          <h1>{words.course.overview}</h1>
+          <h1>{words.session(view.of.title)}</h1>
         </div>
         <ul class={style["list"]}>
           {slotsOf(view.now).map((slot) => {

@@ -9,7 +9,7 @@ export interface SessionRun {
   readonly bundle: Bundle;
   readonly view: SessionView;
   readonly draft: Draft;
-  /** The plan revision that is known last; its limits bind what is opened from now on. */
+  /** Mark of the bundle that is known last; its limits bind what is opened from now on. */
   readonly newest: string;
 }
 
@@ -20,8 +20,8 @@ export function runningSession(phone: Phone): SessionRun | undefined {
   if (kept === undefined || of === undefined) return undefined;
   const draft = drafts.get(of.id) ?? freshDraft(of.id);
   const own = events.filter(({ session }) => session === of.id).map(({ event }) => event);
-  const view = viewOf(of, kept.bundle, own, draft, next?.bundle);
-  return { phone, bundle: kept.bundle, view, draft, newest: (next ?? kept).bundle.plan };
+  const view = viewOf(of, kept.bundle, own, draft, next);
+  return { phone, bundle: kept.bundle, view, draft, newest: (next ?? kept).etag };
 }
 
 /** Shows a step. */

@@ -40,7 +40,7 @@ export function SessionPage({ run }: { run: SessionRun }) {
   return (
     <Frame
       shown={shown}
-      about={`${words.session(view.of.title)} · ${words.course.progress(behind, all)}`}
+      about={words.course.progress(behind, all)}
       page={`${draft.aside ?? ""} ${key}`}
       head={
         <>

@@ -19,7 +19,7 @@ function begin(phone: Phone, bundle: Bundle, view: SessionView): Promise<void> {
   return phone.say(session, {
     said: view.begun ? [] : [{ kind: "session-started", data: {}, of: { plan: bundle.plan, session } }],
     already: (events) => events.length > 0,
-    draft: (draft) => opened(draft, view, nextStep(view, draft), bundle.plan),
+    draft: (draft) => opened(draft, view, nextStep(view, draft), phone.shown.kept.bundle?.etag ?? ""),
     open: session,
   });
 }
@@ -57,6 +57,24 @@ function Entry({ phone, bundle, of, today }: { phone: Phone; bundle: Bundle; of:
   );
 }
 
+/** Movements that wait, each reason once. */
+function Waiting({ bundle }: { bundle: Bundle }) {
+  const because = new Map<string, number>();
+  for (const paused of bundle.paused) {
+    const says = reasonOf(bundle, paused.because);
+    because.set(says, (because.get(says) ?? 0) + 1);
+  }
+  return (
+    <>
+      {[...because].map(([says, count]) => (
+        <Note key={says} stop>
+          {words.plan.waiting(count)} {says}
+        </Note>
+      ))}
+    </>
+  );
+}
+
 /** Between sessions: today's on top, and the days after. */
 export function TodayPage({ phone, bundle }: { phone: Phone; bundle: Bundle }) {
   const today = todayHere(new Date());
@@ -68,11 +86,8 @@ export function TodayPage({ phone, bundle }: { phone: Phone; bundle: Bundle }) {
           <h1>{words.plan.greeting(bundle.person.name)}</h1>
         </div>
         <OnlyHere bundle={bundle} events={phone.shown.kept.events} />
-        {bundle.paused.map(({ slot, because }) => (
-          <Note key={slot} stop>
-            {reasonOf(bundle, because)}
-          </Note>
-        ))}
+        <Waiting bundle={bundle} />
+        {bundle.withheld === undefined ? null : <Note stop>{reasonOf(bundle, bundle.withheld)}</Note>}
         {sessions.length === 0 ? <p>{words.plan.none}</p> : null}
         <ul class={style["list"]}>
           {sessions.map((of) => (

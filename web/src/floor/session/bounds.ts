@@ -15,12 +15,19 @@ function loadsOf(bundle: Bundle, exercise: string): readonly Load[] | undefined 
 }
 
 /**
- * Limits and pauses of a newer bundle, for one movement. The rest of it is taken up between sessions.
+ * Limits and pauses of a newer bundle, for one movement. The rest of it is taken up between sessions. A pause because of
+ * a pain of this very session says nothing new: the session was solved again when it was noted.
  *
  * @param running the bundle that the session runs by
+ * @param pains ids of the pains of this session
  */
-export function boundsOf(running: Bundle, newer: Bundle, slot: string, exercise: string): Bounds {
-  const paused = newer.paused.find(({ slot: key }) => key === slot);
+export function boundsOf(
+  running: Bundle,
+  newer: Bundle,
+  { slot, exercise, pains }: { readonly slot: string; readonly exercise: string; readonly pains: ReadonlySet<string> },
+): Bounds {
+  const isAnswered = ({ code, data }: Reason) => code === "progress/pain" && pains.has(String(data["hurt"]));
+  const paused = newer.paused.find(({ slot: key, because }) => key === slot && !isAnswered(because));
   if (paused !== undefined) return { waits: paused.because };
   const loads = loadsOf(newer, exercise);
   if (loads === undefined) return { waits: "taken out" };

@@ -21,7 +21,7 @@ export interface Draft {
   readonly aside?: Aside;
   /** By place. */
   readonly entries: Readonly<Record<string, Entry>>;
-  /** By slot: the plan revision whose limits bind it since it was opened. */
+  /** By slot: mark of the bundle whose limits bind it since it was opened. */
   readonly under: Readonly<Record<string, string>>;
   /** Keys of steps that are behind without an event: warm-up, conditioning, what waits. */
   readonly passed: readonly string[];

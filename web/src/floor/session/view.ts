@@ -28,6 +28,12 @@ export interface HurtSaid {
   readonly exercise?: string;
 }
 
+/** A bundle that waits, and the mark by which it is told from others of the same plan. */
+export interface NewerBundle {
+  readonly etag: string;
+  readonly bundle: Bundle;
+}
+
 /** One session as it stands now, by all that was said of it. */
 export interface SessionView {
   readonly of: BundleSession;
@@ -93,7 +99,7 @@ export function viewOf(
   bundle: Bundle,
   events: readonly StaveEvent[],
   draft?: Draft,
-  newer?: Bundle,
+  newer?: NewerBundle,
 ): SessionView {
   const { sets, hurts, swaps, begun, ended } = saidOf(events, of.session);
   const now = asItStands(of.session, swaps, bundle);
@@ -103,6 +109,7 @@ export function viewOf(
     sets: counted(sets),
     hurts: hurts.map(({ event: _event, ...hurt }) => hurt),
   };
+  const pains = new Set(hurts.map(({ event }) => event.replaces ?? event.id));
   const bounds = new Map<string, Bounds>();
   const waiting = new Map<string, Reason | "taken out">(bundle.paused.map(({ slot, because }) => [slot, because]));
   for (const { event } of hurts) {
@@ -110,8 +117,8 @@ export function viewOf(
     for (const { slot, because } of again(bundle, event.of.slot, "hurt", soFar).paused) waiting.set(slot, because);
   }
   for (const { key, exercise } of slotsOf(now)) {
-    if (newer === undefined || draft?.under[key] !== newer.plan) continue;
-    const bound = boundsOf(bundle, newer, key, exercise);
+    if (newer === undefined || draft?.under[key] !== newer.etag) continue;
+    const bound = boundsOf(bundle, newer.bundle, { slot: key, exercise, pains });
     bounds.set(key, bound);
     if (bound.waits !== undefined) waiting.set(key, bound.waits);
   }

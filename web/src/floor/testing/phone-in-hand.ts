@@ -5,20 +5,21 @@ import { NOON } from "./gym.ts";
 /** Longest that a page may take to show something, on a busy machine. */
 const PATIENCE_MS = 20_000;
 
-/** Runs in the page: sets its clock, which goes on from there. */
-function setClock(now: number): void {
-  const Real = Date;
-  const ahead = now - Real.now();
-  class Shown extends Real {
-    constructor(...parts: unknown[]) {
-      if (parts.length === 0) super(Real.now() + ahead);
-      else super(...(parts as [number]));
-    }
-    static override now(): number {
-      return Real.now() + ahead;
-    }
-  }
-  globalThis.Date = Shown as DateConstructor;
+/** A script for the page: its clock shows `now` when it is opened, and goes on from there. */
+function clockScript(now: number): string {
+  return `{
+    const Real = Date;
+    const ahead = ${now} - Real.now();
+    globalThis.Date = class extends Real {
+      constructor(...parts) {
+        if (parts.length === 0) super(Real.now() + ahead);
+        else super(...parts);
+      }
+      static now() {
+        return Real.now() + ahead;
+      }
+    };
+  }`;
 }
 
 /** A phone as its person holds it: what they see and tap. */
@@ -51,7 +52,7 @@ export class PhoneInHand {
       ...options,
     });
     context.setDefaultTimeout(PATIENCE_MS);
-    await context.addInitScript(setClock, now);
+    await context.addInitScript({ content: clockScript(now) });
     return new PhoneInHand(context, await context.newPage(), origin);
   }
 
