@@ -40,7 +40,8 @@ export function offersFor(
   if (phase === undefined || from === undefined)
     return { forms: [{ exercise: slot.exercise, rung: 0 }], candidates: [] };
   const { to } = daysOfPhases({ programme, person, on })[index]!;
-  const context = { phase, person, place, catalogue, on: today, to: today < to ? to : today };
+  const free = { ...person, pins: person.pins.filter((pin) => pin.slot !== slot.key) };
+  const context = { phase, person: free, place, catalogue, on: today, to: today < to ? to : today };
   const { candidates } = choicesFor(context, admitFor(context), from);
   const stood = candidates.map((candidate) => ({
     candidate,
