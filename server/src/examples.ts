@@ -17,7 +17,9 @@ export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
   sheet: [`stave sheet ${STEPS} ${ROSTER} --person dagny --out sheets --paper letter`],
   calendar: [`stave calendar ${STEPS} ${ROSTER} --person dagny --out calendars`],
   exercises: ["stave exercises row", "stave exercises goblet-squat", 'stave exercises --pattern "single leg"'],
+  import: [`stave import ${STEPS} ${ROSTER} --person dagny --coach "Imke Farrowdale" --data room`],
+  serve: ["stave serve --data room"],
   screen: [`stave screen ${ROOM}/screening-tobiah.yaml`],
   assess: [`stave assess ${ROOM}/tests-dagny.yaml`],
-  demo: ["stave demo --out out"],
+  demo: ["stave demo --out out", "stave demo --serve"],
 };

@@ -143,17 +143,17 @@ describe("what commands answer", () => {
   });
 
   test("every example that help shows does what it shows", async () => {
-    const room = /--out (\S+)/;
+    const room = /--(out|data) (\S+)/;
     for (const [command, lines] of Object.entries(EXAMPLES)) {
       const { exit, out } = await stave(command, "--help");
       expect(exit).toBe(0);
       for (const line of lines) {
         expect(out).toContain(`npx ${line}`);
-        if (command === "demo") continue;
-        const words = [...line.replace(room, `--out ${join(folder, "$1")}`).matchAll(/"([^"]*)"|(\S+)/g)];
+        if (command === "demo" || command === "serve") continue;
+        const words = [...line.replace(room, `--$1 ${join(folder, "$2")}`).matchAll(/"([^"]*)"|(\S+)/g)];
         const args = words.map(([, quoted, plain]) => quoted ?? plain!).slice(1);
         const ran = await stave(...args);
-        expect([line, ran.exit, ran.err.replace(/^fitted .*$/gm, "").trim()]).toEqual([
+        expect([line, ran.exit, ran.err.replace(/^(fitted|planned) .*$/gm, "").trim()]).toEqual([
           line,
           line.includes("bad-twin") ? 1 : 0,
           "",

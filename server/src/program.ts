@@ -22,6 +22,8 @@ sharp or rising pain. Clinicians' advice, local law, insurance and the coach's l
 "stave help COMMAND" tells one command with an example; "stave demo" shows all of it at work.
 Exit status: 0 done, 1 a finding stops, 2 input that cannot be read.`;
 
+const PORT = 4747;
+
 function whole(least: number, most: number): (text: string) => number {
   return (text) => {
     const value = Number(text);
@@ -110,7 +112,7 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .command("serve")
     .description("serves the coach's page on this machine, and the page for participants' phones, until Ctrl-C")
     .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")
-    .option("--port <number>", "port to listen on; 0 takes any", whole(0, 65_535), 4747)
+    .option("--port <number>", "port to listen on; 0 takes any", whole(0, 65_535), PORT)
     .option("--host <address>", "address to listen on", "127.0.0.1")
     .action(async (options) => {
       const { serve } = await import("./commands/serve.ts");
@@ -151,8 +153,16 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .command("demo")
     .description("runs the whole job on the made-up Ropewalk Room: checks, fits, dates, prints")
     .option("--out <folder>", "where to write", folder, "out")
+    .option("--serve", "then serve the room with ten weeks of records, until Ctrl-C")
+    .option("--no-serve", "end when that is done, which it does without --serve too")
+    .option("--port <number>", "port to listen on; 0 takes any", whole(0, 65_535), PORT)
     .option("--json", "one JSON document instead of words")
-    .action((options) => run(demo(options, io), options.json));
+    .action(async (options) => {
+      const exit = give(await demo(options, io), options.json ?? false, io);
+      if (options.serve !== true || exit !== 0) return done(exit);
+      const { serveDemo } = await import("./commands/serve-demo.ts");
+      done(await serveDemo({ ...options, host: "127.0.0.1" }, io, machine));
+    });
   for (const command of stave.commands) {
     const lines = (EXAMPLES[command.name()] ?? []).map((line) => `  npx ${line}`);
     if (lines.length > 0) command.addHelpText("after", `\nFor example:\n${lines.join("\n")}`);

@@ -1,5 +1,4 @@
-import { dirname, join, relative } from "node:path";
-import { fileURLToPath } from "node:url";
+import { join, relative } from "node:path";
 import { printDay } from "@stave/core/day";
 import { CATALOGUE } from "@stave/core/exercises";
 import { canonicalJson } from "@stave/core/model";
@@ -9,6 +8,7 @@ import { planTable, rosterTable } from "../documents/table/index.ts";
 import { type Answer, failed, type Io } from "./answer.ts";
 import { calendarFile } from "./calendar.ts";
 import { check } from "./check.ts";
+import { DEMO_START, demoFolder } from "./demo-room.ts";
 import { progress } from "./fit.ts";
 import { type Planned, type Plans, readPlans } from "./plans.ts";
 import { datesOf } from "./schedule.ts";
@@ -20,15 +20,8 @@ export interface DemoOptions {
   readonly out: string;
 }
 
-/** The made-up room's plans begin on this Monday. */
-const START = "2027-01-11";
 const WEEKS = 4;
 const NAMES = namesFrom(CATALOGUE);
-
-/** The demo's files stand beside the program in the project. */
-function examples(): string {
-  return join(dirname(fileURLToPath(import.meta.url)), "../../examples/ropewalk");
-}
 
 interface Line {
   readonly planned: Planned;
@@ -83,7 +76,7 @@ function rosterOf(lines: readonly Line[], plans: Plans): string {
 /** The whole job on the demo scenario: checks, fits, dates, prints, and says what it did. */
 export async function demo(options: DemoOptions, io: Io): Promise<Answer> {
   const command = "demo";
-  const folder = examples();
+  const folder = demoFolder();
   const programmes = ["harbour-steps.yaml", "slipway-strength.yaml"].map((name) =>
     relative(process.cwd(), join(folder, name)),
   );
@@ -91,7 +84,7 @@ export async function demo(options: DemoOptions, io: Io): Promise<Answer> {
   if (checked.problems.length > 0) return failed(command, checked.problems);
   const people = relative(process.cwd(), join(folder, "people.yaml"));
   const places = relative(process.cwd(), join(folder, "places.yaml"));
-  const read = await readPlans(programmes, { people, places, from: START }, io.today, progress(io));
+  const read = await readPlans(programmes, { people, places, from: DEMO_START }, io.today, progress(io));
   if (!read.ok) return failed(command, read.problems);
   const plans = read.value;
   const dates = new Map(plans.plans.map((planned) => [planned, datesOf(planned, plans, WEEKS)]));
@@ -115,14 +108,14 @@ export async function demo(options: DemoOptions, io: Io): Promise<Answer> {
   const written = await writeFiles(options.out, [...lines.flatMap(filesOf), ...sheets.files, ...calendars, roster]);
   if ("problem" in written) return failed(command, [written.problem]);
   const words = [
-    `The Ropewalk Room, week of ${en.print.date(START)}.`,
+    `The Ropewalk Room, week of ${en.print.date(DEMO_START)}.`,
     checked.words.trim(),
     ...lines.map(lineWords),
     `${en.print.plural(sheets.files.length, "sheet", "sheets")}, ${en.print.plural(calendars.length, "calendar", "calendars")}, ${en.print.plural(lines.length, "plan", "plans")} and the roster are in ${options.out}/ (${written.written.length} files).`,
-    `Look at ${join(options.out, sheets.files[0]?.path ?? roster.path)}, then ask: npx stave why ${programmes[0]} ${plans.plans[0]!.plan.phases[0]!.weeks[0]!.sessions[0]!.blocks[0]!.slots[0]!.key} --people ${people} --places ${places} --person ${plans.plans[0]!.person.id} --from ${START}`,
+    `Look at ${join(options.out, sheets.files[0]?.path ?? roster.path)}, then ask: npx stave why ${programmes[0]} ${plans.plans[0]!.plan.phases[0]!.weeks[0]!.sessions[0]!.blocks[0]!.slots[0]!.key} --people ${people} --places ${places} --person ${plans.plans[0]!.person.id} --from ${DEMO_START}`,
   ];
   const result = {
-    start: START,
+    start: DEMO_START,
     weeks: WEEKS,
     people: lines.length,
     sheets: sheets.files.length,

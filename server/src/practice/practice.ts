@@ -37,7 +37,7 @@ export type Decided =
   | { readonly ok: false; readonly why: "stale" | "unknown" | "taken" | "no such person" };
 
 /** What a person's files say. */
-type Facts = Omit<Situation, "events" | "today" | "revisionOf">;
+export type Facts = Omit<Situation, "events" | "today" | "revisionOf">;
 
 /** What is known of a person without asking the database again, and what it was made from. */
 interface Known {
@@ -73,6 +73,12 @@ export class Practice {
     const acks = await this.#store.appendEvents(this.#id, person, events);
     if (acks.includes("stored")) this.#changes.tell(this.#id, person);
     return acks;
+  }
+
+  /** @returns what the files of a person say; undefined for nobody */
+  async facts(person: string): Promise<Facts | undefined> {
+    const document = await this.#store.getDocument(this.#id, "person", person);
+    return document && (await this.#upToDate(document)).situation;
   }
 
   /** @returns the person with the plan that stands, made anew if facts or record ask for it; undefined for nobody */
