@@ -103,7 +103,7 @@ export function modelOf(task: CalendarTask): Model {
   const fixed = dropped * (task.sessions.length + 1);
   const weigh = ({ value }: { readonly value: Levels }) => value.points + close * value.close;
   const terms = [
-    ...task.sessions.map((session, index) => `${session.days ? fixed + dropped : dropped} y${index}`),
+    ...task.sessions.map((session, index) => `${session.fixed ? fixed + dropped : dropped} y${index}`),
     ...[...columns, ...pairs].filter((each) => weigh(each) > 0).map((each) => `${weigh(each)} ${each.name}`),
   ];
   const names = [...task.sessions.map((_, index) => `y${index}`), ...columns.map(({ name }) => name)];

@@ -75,7 +75,7 @@ export function anyTask(seed: number): CalendarTask {
     };
     return {
       ...plain,
-      ...(often(0.08) ? { days: [on()] } : {}),
+      ...(often(0.08) ? { days: [on()], fixed: true as const } : {}),
       ...(often(0.3) ? { announced: { day: on(), start: 360 + 30 * whole(28) } } : {}),
       ...(often(0.1) ? { lackedAt: ["pool"] } : {}),
     };

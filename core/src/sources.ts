@@ -279,6 +279,10 @@ export const SOURCES = {
     cite: "Mayhew et al. 1992, Relative muscular endurance performance as a predictor of bench press strength, J Appl Sport Sci Res 6:200–206",
     read: "secondary",
   },
+  lally2010: {
+    cite: "Lally et al. 2010, How are habits formed, Eur J Soc Psychol 40:998–1009",
+    read: "primary",
+  },
   mayhew1995: {
     cite: "Mayhew et al. 1995, Muscular endurance repetitions to predict bench press strength, J Sports Med Phys Fitness 35:108–113",
     read: "primary",

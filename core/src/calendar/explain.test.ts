@@ -84,6 +84,21 @@ test("days in a row go on from before the first day", () => {
 
 test("what was dropped is handed on with its reason", () => {
   const of = task([0], [0, 0]);
-  expect(explainPlacements(of, placeSessions(of)).dropped).toEqual(placeSessions(of).dropped);
-  expect(placeSessions(of).dropped).toHaveLength(1);
+  const [dropped] = explainPlacements(of, placeSessions(of)).dropped;
+  expect(dropped).toMatchObject(placeSessions(of).dropped[0]!);
+  expect(dropped!.changes.map(({ code }) => code)).toEqual(["calendar/would-window"]);
+});
+
+test("a day of its own is told, and a session that is not where it was announced", () => {
+  const of = task([0, 2], [LEGS, LEGS]);
+  const [a, b] = of.sessions;
+  const [monday, wednesday] = [day("2027-03-01"), day("2027-03-03")];
+  const sessions = [
+    { ...a!, days: [monday] },
+    { ...b!, announced: { day: wednesday, start: 420 } },
+  ];
+  expect(whyOf({ ...of, sessions })).toEqual([
+    ["A", { code: "calendar/own-day", data: {} }],
+    ["B", { code: "calendar/not-as-announced", data: { day: "2027-03-03" } }],
+  ]);
 });

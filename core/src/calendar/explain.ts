@@ -5,6 +5,7 @@ import { score } from "./score.ts";
 import { span } from "./starts.ts";
 import type { CalendarTask, Placed, Placement } from "./task.ts";
 import { fittingDays } from "./why-dropped.ts";
+import { wouldPlace } from "./would-place.ts";
 
 export interface PlacementWhy extends Placement {
   readonly why: readonly Reason[];
@@ -14,7 +15,8 @@ export interface PlacementWhy extends Placement {
 export interface Explanation {
   readonly sessions: readonly PlacementWhy[];
   readonly rows: readonly Reason[];
-  readonly dropped: Placed["dropped"];
+  /** With every single change that would give the session a day, the least first. */
+  readonly dropped: readonly (Placed["dropped"][number] & { readonly changes: readonly Reason[] })[];
 }
 
 /**
@@ -28,7 +30,7 @@ export function explainPlacements(task: CalendarTask, placed: Placed): Explanati
     const dayIndex = placement.day - task.start;
     const why: Reason[] = [];
     const days = fittingDays(task, session);
-    if (days.length === 1) why.push(reason("calendar/only-day", {}));
+    if (days.length === 1 && !session.days) why.push(reason("calendar/only-day", {}));
     for (const pair of close.filter(({ later }) => later === placement.session)) {
       why.push(
         reason("calendar/close", {
@@ -48,11 +50,14 @@ export function explainPlacements(task: CalendarTask, placed: Placed): Explanati
     }
     const late = dayIndex - span(task, session).homeEnd;
     if (late > 0) why.push(reason("calendar/late", { days: late }));
-    const { window } = score(task, [placement]).parts;
+    const { window, moved } = score(task, [placement]).parts;
+    if (moved > 0) why.push(reason("calendar/not-as-announced", { day: printDay(session.announced!.day) }));
+    if (session.days) why.push(reason("calendar/own-day", {}));
     if (window > 0) why.push(reason("calendar/unwelcome-hour", { cost: window }));
     return { ...placement, why };
   });
-  return { sessions, rows: rowsOf(task, placed.placements), dropped: placed.dropped };
+  const dropped = placed.dropped.map((one) => ({ ...one, changes: wouldPlace(task, placed, one.session) }));
+  return { sessions, rows: rowsOf(task, placed.placements), dropped };
 }
 
 function doneTheDayBefore(task: CalendarTask): { session: null; day: Day; start: number } | undefined {

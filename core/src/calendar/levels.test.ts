@@ -13,9 +13,15 @@ function task(said: Partial<CalendarTask>): CalendarTask {
 
 test("a unit of a level weighs more than all that the lower levels can hold", () => {
   // Each of three sessions: 4 for the window, 30 for two days late, and 2 × 3 muscles × (8 + 4) six-hours missing.
-  expect(weightsOf(task({}))).toEqual({ fixed: 319 * 4, dropped: 319, close: 1, closeIsLevel: false });
+  expect(weightsOf(task({}))).toEqual({ asked: 319 * 16, fixed: 319 * 4, dropped: 319, close: 1, closeIsLevel: false });
   const own = weightsOf(task({ gapIsMust: true }));
-  expect(own).toEqual({ fixed: 103 * 217 * 4, dropped: 103 * 217, close: 103, closeIsLevel: true });
+  expect(own).toEqual({
+    asked: 103 * 217 * 16,
+    fixed: 103 * 217 * 4,
+    dropped: 103 * 217,
+    close: 103,
+    closeIsLevel: true,
+  });
 });
 
 test("law: a number made of levels gives the levels back", () => {

@@ -7,6 +7,8 @@ const MINUTES_A_DAY = 1440;
 
 /** What one unit of each level counts in a single number. Each is 1 + the most that all lower levels can add up to. */
 export interface Weights {
+  /** Of a session that a question asks to be placed; above all levels of a plan. */
+  readonly asked: number;
   readonly fixed: number;
   readonly dropped: number;
   /** Of one point for hours missing: a level of its own when the hours are a must, else like any other point. */
@@ -30,12 +32,13 @@ export function weightsOf(task: CalendarTask): Weights {
   const points = sessions.length * (own ? plain : plain + close) + 1;
   const dropped = own ? points * (sessions.length * close + 1) : points;
   const fixed = dropped * (sessions.length + 1);
-  if (!(fixed * (sessions.length + 1) <= Number.MAX_SAFE_INTEGER)) {
+  const asked = fixed * (sessions.length + 1);
+  if (!(asked * (sessions.length + 1) <= Number.MAX_SAFE_INTEGER)) {
     throw new RangeError(
       `Cannot place sessions as their levels would not stay whole numbers: ${sessions.length} sessions, ${close} points for hours missing before one of them`,
     );
   }
-  return { fixed, dropped, close: own ? points : 1, closeIsLevel: own };
+  return { asked, fixed, dropped, close: own ? points : 1, closeIsLevel: own };
 }
 
 function lateMost(task: CalendarTask, session: CalendarTask["sessions"][number]): number {
@@ -58,10 +61,11 @@ function mostClose({ sessions, gapHours, before }: CalendarTask): number {
   return points;
 }
 
-/** @returns the levels that one number stands for */
+/** @returns the levels that one number stands for, sessions asked for left out */
 export function levelsIn(value: number, weights: Weights): Levels {
-  const fixed = Math.floor(value / weights.fixed);
-  let rest = value - fixed * weights.fixed;
+  let rest = value % weights.asked;
+  const fixed = Math.floor(rest / weights.fixed);
+  rest -= fixed * weights.fixed;
   const dropped = Math.floor(rest / weights.dropped);
   rest -= dropped * weights.dropped;
   const close = weights.closeIsLevel ? Math.floor(rest / weights.close) : 0;

@@ -3,6 +3,7 @@ import { addDays, day, printDay, weekdayOf } from "../day.ts";
 import { HARD_SETS } from "../measures/index.ts";
 import type { Muscle, Window } from "../model/index.ts";
 import { madeUpPerson, madeUpPlace } from "../testing/index.ts";
+import { type AfterMiss, afterAMiss, MISS_CAUSES, type Miss } from "./after-a-miss.ts";
 import { explainPlacements } from "./explain.ts";
 import { maskOf } from "./muscle-mask.ts";
 import { daysCanMend, placeSessions } from "./place-sessions.ts";
@@ -12,6 +13,91 @@ import { windowsOf } from "./windows-of.ts";
 
 const monday = day("2027-03-01");
 const evening = (weekday: Window["day"]): Window => ({ day: weekday, from: 1080, to: 1125, cost: 0 });
+
+describe("ca-01: three people on the same Monday, Wednesday and Friday miss Monday: ill, slept 4 hours, a late meeting", () => {
+  const hard = maskOf(["front thigh", "chest", "lats"]);
+
+  /** Full body three times; windows on the days of the plan and on the days that are free besides. */
+  function weekOf(free: readonly Window["day"][], said: Partial<CalendarTask> = {}): CalendarTask {
+    const person = madeUpPerson({ windows: free.map(evening) });
+    return {
+      start: monday,
+      days: 14,
+      weekDays: 7,
+      sessions: [0, 1].flatMap((week) =>
+        ["A", "B", "C"].map((key) => ({ id: `${week}/${key}`, week, minutes: 45, hard })),
+      ),
+      windows: windowsOf(person, madeUpPlace(), monday, 14),
+      carry: 0,
+      maxInRow: 3,
+      gapHours: 48,
+      ...said,
+    };
+  }
+  const task = weekOf(["mon", "tue", "wed", "thu", "fri", "sat"]);
+  const plan = placeSessions(task);
+  const firstWeek = ({ placed }: Pick<AfterMiss, "placed">) =>
+    placed.placements
+      .filter(({ day: on }) => on < addDays(monday, 7))
+      .map(({ session, day: on }) => `${session} ${weekdayOf(on)}`);
+  const after = (because: Miss["because"], of = task) => afterAMiss(of, placeSessions(of), { session: "0/A", because });
+
+  test("the plan is Monday, Wednesday, Friday", () => {
+    expect(firstWeek({ placed: plan })).toEqual(["0/A mon", "0/B wed", "0/C fri"]);
+  });
+
+  test("ill: skipped, no make-up, and the first session back is eased", () => {
+    const ill = after("ill");
+    expect(ill.answer).toBe("skip");
+    expect(firstWeek(ill)).toEqual(["0/B wed", "0/C fri"]);
+    expect(ill.why.find(({ code }) => code === "calendar/ease-in")?.data).toMatchObject({ session: "0/B" });
+  });
+
+  test("worn out: skipped, on with Wednesday, and nothing is eased", () => {
+    const tired = after("tired");
+    expect(tired.answer).toBe("skip");
+    expect(firstWeek(tired)).toEqual(["0/B wed", "0/C fri"]);
+    expect(tired.why.map(({ code }) => code)).toEqual(["calendar/missed-tired"]);
+  });
+
+  test("busy: Tuesday, and then Thursday and Saturday, so that a day stays between hard sessions", () => {
+    const busy = after("busy");
+    expect(busy.answer).toBe("move");
+    expect(firstWeek(busy)).toEqual(["0/A tue", "0/B thu", "0/C sat"]);
+    expect(busy.placed.parts.close).toBe(0);
+    const moved = busy.why.filter(({ code }) => code === "calendar/moved").map(({ data }) => data["session"]);
+    expect(moved).toEqual(["0/B", "0/C"]);
+  });
+
+  test("neighbour: with Saturday taken, the rest of the week keeps no day between: skipped", () => {
+    const busy = after("busy", weekOf(["mon", "tue", "wed", "thu", "fri"]));
+    expect(busy.answer).toBe("skip");
+    expect(firstWeek(busy)).toEqual(["0/B wed", "0/C fri"]);
+    expect(busy.why[0]).toMatchObject({ code: "calendar/missed-close", data: { hours: 24, wanted: 48 } });
+  });
+
+  test("neighbour: sessions that share no hard muscle move to Tuesday, and the rest stays", () => {
+    const sessions = task.sessions.map((session, n) => ({ ...session, hard: 1 << (n % 3) }));
+    const apart = { ...weekOf(["mon", "tue", "wed", "thu", "fri"]), sessions };
+    const placed = placeSessions({
+      ...apart,
+      windows: apart.windows.map((list, d) => (d % 7 === 1 || d % 7 === 3 ? [] : list)),
+    });
+    const busy = afterAMiss(apart, placed, { session: "0/A", because: "busy" });
+    expect(firstWeek(busy)).toEqual(["0/A tue", "0/B wed", "0/C fri"]);
+  });
+
+  test("nothing is owed: the next week has its three sessions and no more, and no day has two", () => {
+    for (const because of MISS_CAUSES) {
+      const { placed, skipped } = after(because);
+      expect(placed.placements.filter(({ day: on }) => on >= addDays(monday, 7)).map(({ session }) => session)).toEqual(
+        ["1/A", "1/B", "1/C"],
+      );
+      expect(new Set(placed.placements.map(({ day: on }) => on)).size).toBe(placed.placements.length);
+      expect(skipped).toEqual(because === "busy" ? [] : ["0/A"]);
+    }
+  });
+});
 
 describe("ca-03: nights on Thursday, Friday and Saturday leave Monday, Tuesday and Wednesday, 45 minutes each", () => {
   const kinds: readonly (readonly [string, string, Partial<Record<Muscle, number>>, number])[] = [

@@ -6,7 +6,7 @@ import { whyDropped } from "./why-dropped.ts";
 /**
  * Which session stands on which day, and when does it start?
  *
- * Levels, in this order: fewest dropped sessions, those with days of their own before the others; where the hours are a
+ * Levels, in this order: fewest dropped sessions, fixed ones before the others; where the hours are a
  * must, fewest points for hours missing between sessions that load the same muscles hard; then fewest points, which are
  * those, the cost of the windows, days after the home week, and sessions moved from where they were announced. Points
  * stand in points.ts. Equal plans are told apart as `search` states. Nothing is owed: a session without a day is

@@ -17,11 +17,17 @@ export const CALENDAR_CODES = [
   "calendar/unwelcome-hour",
   /** no data: no other day of its week has a window that is long enough */
   "calendar/only-day",
+  /** no data: it has a day of its own, or a few, whatever its week offers */
+  "calendar/own-day",
+  /** day: where it was announced; it stands on another day, at another hour or in another place */
+  "calendar/not-as-announced",
   /** from, to, days: training days in a row; most: the rule; others: free days of those weeks that could be used instead */
   "calendar/in-a-row",
   // Dropped.
   /** from, to: days on which it might stand; nobody can train on any of them */
   "calendar/no-window",
+  /** from, to, places: all its windows are there, and they lack what it needs */
+  "calendar/lacks-kit",
   /** from, to, need: minutes, longest: minutes */
   "calendar/windows-too-short",
   /** sessions: ids that need these days, days: all they have; one session more than days */
@@ -30,6 +36,38 @@ export const CALENDAR_CODES = [
   "calendar/rest-day",
   /** days: where it would fit by itself; none of them keeps the order, with or without days of rest */
   "calendar/order",
+  // What alone would give it a day, all other sessions keeping theirs and other weeks as they are.
+  /** need, minutes: it would have to be so short */
+  "calendar/would-shorter",
+  /** day, more: minutes by which a window of that day would have to be longer */
+  "calendar/would-longer",
+  /** days: a window of `need` minutes on one of them */
+  "calendar/would-window",
+  /** place: if it had all that the session needs */
+  "calendar/would-kit",
+  /** most: days in a row instead of the rule's */
+  "calendar/would-row",
+  /** days: so many after its week instead of the rule's */
+  "calendar/would-carry",
+  /** before, or after: id of the session with which it changes its turn */
+  "calendar/would-before",
+  "calendar/would-after",
+  // After a session was missed.
+  /** session, day: of the session missed */
+  "calendar/missed-ill",
+  "calendar/missed-tired",
+  /** session, day: where it stood; to: the new day */
+  "calendar/missed-moved",
+  /** session, day */
+  "calendar/missed-no-day",
+  /** session, day, hours, wanted, muscles, with: id; the best plan that has it would be so close */
+  "calendar/missed-close",
+  /** session, day, back: the first day on which the person can train again */
+  "calendar/not-back",
+  /** session, day, to: moved to make room for another */
+  "calendar/moved",
+  /** session, day, since: days since the last session done, null when none was */
+  "calendar/ease-in",
   // Slots of a week dealt anew.
   /** days, from, to, others: free days that could be used instead; 0 says that the person has none */
   "calendar/days-as-they-are",

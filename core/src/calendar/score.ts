@@ -68,7 +68,7 @@ export function score(
   const others = window + late + moved;
   const dropped = task.sessions.length - placements.length;
   const kept = new Set(placements.map(({ session }) => session));
-  const fixed = task.sessions.filter(({ id, days }) => days !== undefined && !kept.has(id)).length;
+  const fixed = task.sessions.filter(({ id, fixed }) => fixed && !kept.has(id)).length;
   const value = task.gapIsMust
     ? { fixed, dropped, close: parts.close, points: others }
     : { fixed, dropped, close: 0, points: others + parts.close };

@@ -83,7 +83,7 @@ interface Sheet {
 }
 
 /**
- * Which days and starts are best? Fewest sessions without a day first, those with days of their own before the others;
+ * Which days and starts are best? Fewest sessions without a day first, fixed ones before the others;
  * then fewest points for hours missing, where these are a must; then fewest points. Among equals, the days are compared
  * from the first on: training goes before rest, then the earlier start, then the earlier session, then the name of the
  * place.
@@ -97,9 +97,10 @@ interface Sheet {
  * one seen. The last round remembers all; when the work runs out before, the best plan seen and the bound stand.
  *
  * @param task a checked task
+ * @param asked sessions that must have a day if any plan gives them one, whatever else is dropped
  */
-export function search(task: CalendarTask, mostWork: number = MOST_WORK): Best {
-  const sheet = sheetOf(task);
+export function search(task: CalendarTask, mostWork: number = MOST_WORK, asked: ReadonlySet<string> = new Set()): Best {
+  const sheet = sheetOf(task, asked);
   const { days } = sheet.memory;
   const work = { done: 0, states: 0 };
   const whole = roundOf(sheet, days, undefined, Number.POSITIVE_INFINITY, Math.min(SMALL_WORK, mostWork), work);
@@ -137,7 +138,7 @@ function answer({ task, weights, memory }: Sheet, path: Path, round: Round, work
   };
 }
 
-function sheetOf(task: CalendarTask): Sheet {
+function sheetOf(task: CalendarTask, asked: ReadonlySet<string>): Sheet {
   const { days, sessions } = task;
   const weights = weightsOf(task);
   const starts = Array.from({ length: days }, (): DayStart[] => []);
@@ -146,7 +147,8 @@ function sheetOf(task: CalendarTask): Sheet {
   sessions.forEach((session, index) => {
     const { first, homeEnd, last } = span(task, session);
     lasts.push(last);
-    dropping.push(dropping[index]! + weights.dropped + (session.days ? weights.fixed : 0));
+    const above = (session.fixed ? weights.fixed : 0) + (asked.has(session.id) ? weights.asked : 0);
+    dropping.push(dropping[index]! + weights.dropped + above);
     for (let day = first; day <= last; day++) {
       for (const start of startsOn(task, day, session)) {
         const at = { ...start, day: task.start + day, start: start.from };

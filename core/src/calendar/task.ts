@@ -10,8 +10,10 @@ export interface TaskSession {
   readonly minutes: number;
   /** Muscles loaded hard: bit n is row n of MUSCLES. */
   readonly hard: number;
-  /** The only days on which it may stand, instead of its week and the days of carry: a date that is fixed. */
+  /** The only days on which it may stand, instead of its week and the days of carry. */
   readonly days?: readonly Day[];
+  /** It goes before all that are not fixed: a test, a date that others hold to. */
+  readonly fixed?: true;
   /** Where it was announced to stand; anywhere else costs points. */
   readonly announced?: { readonly day: Day; readonly start: number; readonly place?: string };
   /** Places that lack something it needs; windows there are none for it. */
@@ -78,7 +80,7 @@ export interface Parts {
 
 /** What is counted against a plan, compared in this order. */
 export interface Levels {
-  /** Sessions with days of their own that have none. */
+  /** Fixed sessions that have no day. */
   readonly fixed: number;
   /** All sessions that have no day. */
   readonly dropped: number;

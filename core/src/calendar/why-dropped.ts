@@ -1,11 +1,12 @@
 import { addDays, printDay } from "../day.ts";
 import type { Reason } from "../model/index.ts";
 import { reason } from "./reasons.ts";
-import { span, startsOn } from "./starts.ts";
+import { span, startsOn, windowsFor } from "./starts.ts";
 import type { CalendarTask, TaskSession } from "./task.ts";
 
 /**
- * Why has a session no day? The first of these that holds: its days have no window; none is long enough; even out of
+ * Why has a session no day? The first of these that holds: its days have no window; all are at places that lack what it
+ * needs; none is long enough; even out of
  * order and without days of rest the other sessions need all its days; without the rule on days in a row there would
  * be a day; else the order stands in the way.
  *
@@ -16,8 +17,15 @@ export function whyDropped(task: CalendarTask, kept: readonly string[], id: stri
   const session = task.sessions.find((one) => one.id === id)!;
   const { first, homeEnd, last } = span(task, session);
   const between = { from: date(task, first), to: date(task, Math.max(last, first, homeEnd)) };
-  const lengths = task.windows.slice(first, last + 1).flatMap((day) => day.map(({ from, to }) => to - from));
-  if (lengths.length === 0) return reason("calendar/no-window", between);
+  const days = Array.from({ length: Math.max(0, last - first + 1) }, (_, n) => first + n);
+  const own = days.filter((day) => !session.days || session.days.includes(addDays(task.start, day)));
+  const any = own.flatMap((day) => task.windows[day] ?? []);
+  if (any.length === 0) return reason("calendar/no-window", between);
+  const lengths = days.flatMap((day) => windowsFor(task, day, session)).map((window) => window.to - window.from);
+  if (lengths.length === 0) {
+    const places = [...new Set(any.flatMap(({ place }) => place ?? []))].sort();
+    return reason("calendar/lacks-kit", { ...between, places });
+  }
   const longest = Math.max(...lengths);
   if (!(longest >= session.minutes)) {
     return reason("calendar/windows-too-short", { ...between, need: session.minutes, longest });

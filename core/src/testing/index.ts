@@ -1,6 +1,7 @@
 export * from "./commented-programme.ts";
 export * from "./doses.ts";
 export * from "./events.ts";
+export * from "./every-plan.ts";
 export * from "./fit-model.ts";
 export * from "./fit-tasks.ts";
 export * from "./made-up-exercise.ts";

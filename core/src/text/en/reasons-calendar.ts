@@ -29,6 +29,10 @@ function others(data: Data): string {
   return count > 0 ? `${plural(count, "other day", "other days")} could be used instead` : "there are no other days";
 }
 
+function missedOne(data: Data, names: Names): string {
+  return `${names.session(said(data, "session"))} on ${printDate(said(data, "day"))} was missed`;
+}
+
 /** Why a session stands on its day, why it was dropped, why the slots of a week were dealt anew. */
 export const calendarReasons: Readonly<Record<CalendarCode, Say>> = {
   "calendar/close": (data, names) =>
@@ -39,9 +43,14 @@ export const calendarReasons: Readonly<Record<CalendarCode, Say>> = {
   "calendar/unwelcome-hour": (data) =>
     `At an hour that this person takes ${WELCOME[numberIn(data, "cost")] ?? "unwillingly"}.`,
   "calendar/only-day": () => "1 day of its week has a window that is long enough: this one.",
+  "calendar/own-day": () => "A date of its own.",
+  "calendar/not-as-announced": (data) =>
+    `Announced for ${printDate(said(data, "day"))} and moved to this day, hour or place.`,
   "calendar/in-a-row": (data) =>
     `${plural(numberIn(data, "days"), "day", "days")} in a row ${between(data)}, ${said(data, "most")} at most; ${others(data)}.`,
   "calendar/no-window": (data) => `0 windows ${between(data)}, so it has no day.`,
+  "calendar/lacks-kit": (data) =>
+    `Every window ${between(data)} is at ${listed(wordsIn(data, "places"))}, which lacks what it needs, so it has no day.`,
   "calendar/windows-too-short": (data) =>
     `${said(data, "need")} min are needed, and the longest window ${between(data)} has ${said(data, "longest")}, so it has no day.`,
   "calendar/fewer-days": (data, names) => {
@@ -52,6 +61,37 @@ export const calendarReasons: Readonly<Record<CalendarCode, Say>> = {
   "calendar/rest-day": (data) =>
     `${plural(numberIn(data, "most"), "day", "days")} in a row at most, so the day that is left stays free. Without this rule it would have a day.`,
   "calendar/order": (data) => `It would fit on ${datesOf(data, "days")}, but not in the order of the sessions.`,
+  "calendar/would-shorter": (data) =>
+    `${said(data, "minutes")} min instead of ${said(data, "need")} would give it a day.`,
+  "calendar/would-longer": (data) =>
+    `${said(data, "more")} min more in the window of ${printDate(said(data, "day"))} would give it a day.`,
+  "calendar/would-window": (data) =>
+    `A window of ${said(data, "need")} min on ${listed(wordsIn(data, "days").map(printDate), "or")} would give it a day.`,
+  "calendar/would-kit": (data) => `All that it needs at ${said(data, "place")} would give it a day.`,
+  "calendar/would-row": (data) =>
+    `${plural(numberIn(data, "most"), "day", "days")} in a row instead of one less would give it a day.`,
+  "calendar/would-carry": (data) =>
+    `Up to ${plural(numberIn(data, "days"), "day", "days")} after its week would give it a day.`,
+  "calendar/would-before": (data, names) =>
+    `In its turn before ${names.session(said(data, "before"))} it would have a day.`,
+  "calendar/would-after": (data, names) =>
+    `In its turn after ${names.session(said(data, "after"))} it would have a day.`,
+  "calendar/missed-ill": (data, names) =>
+    `${missedOne(data, names)}, ill: skipped, and not made up. The days ahead stay.`,
+  "calendar/missed-tired": (data, names) =>
+    `${missedOne(data, names)}, tired: skipped, and not made up. The plan goes on with the next session on its day, from the loads last done.`,
+  "calendar/missed-moved": (data, names) =>
+    `${missedOne(data, names)}, busy: moved to ${printDate(said(data, "to"))}, and no hours are missing for it.`,
+  "calendar/missed-no-day": (data, names) =>
+    `${missedOne(data, names)}, busy: skipped, and not made up. 0 days are left on which every session would have its place.`,
+  "calendar/missed-close": (data, names) =>
+    `${missedOne(data, names)}, busy: skipped, and not made up. On the best day left it would stand ${printHours(numberIn(data, "hours"))} from ${other(data, names)}, and ${printHours(numberIn(data, "wanted"))} are wanted: both load ${musclesOf(data)} hard.`,
+  "calendar/not-back": (data, names) =>
+    `${names.session(said(data, "session"))} on ${printDate(said(data, "day"))} lies before ${printDate(said(data, "back"))}: skipped, and not made up.`,
+  "calendar/moved": (data, names) =>
+    `${names.session(said(data, "session"))} goes from ${printDate(said(data, "day"))} to ${printDate(said(data, "to"))} to make room.`,
+  "calendar/ease-in": (data, names) =>
+    `Ask before ${names.session(said(data, "session"))} on ${printDate(said(data, "day"))}: fever or signs in the chest hold it. It is done easier than written${numberIn(data, "since") > 0 ? `, ${plural(numberIn(data, "since"), "day", "days")} after the last session` : ""}.`,
   "calendar/days-as-they-are": (data) =>
     `${plural(numberIn(data, "days"), "day", "days")} ${between(data)}, and ${others(data)}: so the slots are dealt anew and not the days.`,
   "calendar/slot-moved": (data, names) =>
