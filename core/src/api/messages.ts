@@ -123,6 +123,7 @@ export const peopleOutput: z.ZodType<PeopleOutput> = z.strictObject({
     .max(MANY),
 });
 export const personOutput: z.ZodType<PersonOutput> = z.strictObject({
+  day: dayTextPiece,
   person: z.strictObject({ ...personNamePiece.shape, units: z.enum(["kg", "lb"]), programme: textPiece }),
   plan: planPiece,
   names: z.array(personNamePiece).max(MANY),

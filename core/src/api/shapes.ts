@@ -100,6 +100,8 @@ export interface PeopleOutput {
 
 /** `GET people/:id` */
 export interface PersonOutput {
+  /** Today where this person trains, YYYY-MM-DD. */
+  readonly day: string;
   readonly person: {
     readonly id: string;
     readonly name: string;

@@ -9,9 +9,10 @@ import {
   type PlanSlot,
   type StaveEvent,
 } from "../model/index.ts";
+import { slotsAhead } from "../progress/index.ts";
 import { decisionTitle, itemOf } from "./morning-for.ts";
 import type { PlannedPerson } from "./situation.ts";
-import { strokesOf } from "./strokes.ts";
+import { strokesAhead, strokesOf } from "./strokes.ts";
 import { type View, viewOf } from "./view-of.ts";
 
 /** One person: plan with reasons, record, what waits, what was decided. */
@@ -21,7 +22,9 @@ export function personPage(person: PlannedPerson): PersonOutput {
   const slots = new Map<string, PlanSlot>();
   for (const { session } of occurrencesOf(plan))
     for (const slot of slotsIn(session)) if (!slots.has(slot.key)) slots.set(slot.key, slot);
+  const ahead = new Map(slotsAhead(view.progress).map(({ slot }) => [slot.key, slot]));
   return {
+    day: printDay(person.today),
     person: {
       id: person.person.id,
       name: person.person.name,
@@ -37,10 +40,15 @@ export function personPage(person: PlannedPerson): PersonOutput {
         .filter(({ sets, leftOut }) => sets.length + leftOut.length > 0)
         .map((session) => ({ day: printDay(person.dayOf(session.at)), strokes: strokesOf(view, session) })),
       ...capacityIn(view.capacity(slot.exercise)),
+      ...nextIn(view, ahead.get(slot.key)),
     })),
     waiting: view.waiting.map((one) => itemOf(view, one)),
     decided: decisionsIn(view),
   };
+}
+
+function nextIn(view: View, slot: PlanSlot | undefined): Pick<PersonOutput["slots"][number], "next"> {
+  return slot === undefined ? {} : { next: strokesAhead(view, slot) };
 }
 
 function capacityIn(capacity: Capacity | undefined): Pick<PersonOutput["slots"][number], "capacity" | "missing"> {

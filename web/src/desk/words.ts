@@ -112,9 +112,12 @@ export const words = {
     marked: (count: number) => `${plural(count, "decision", "decisions")} marked`,
     takeMarked: (count: number) => `Take ${count}`,
     noHour: "not today",
+    takeStops: (count: number) => `Pause all ${count}`,
     nothing: "Nothing to decide.",
     decidedToday: "Decided today",
     noneDecided: "Nothing yet.",
+    gone: (person: string, title: string) =>
+      `${person}: “${title}” was not taken. It has changed meanwhile, and the list shows what waits now.`,
     changed: "The list has changed.",
     showChanged: "Show it as it is now",
   },

@@ -3,6 +3,7 @@ import type { ProgressCode } from "../../progress/index.ts";
 import { type Data, dataIn, dataListIn, MISSING, numberIn, said, wordsIn } from "../facts.ts";
 import type { Names, Say } from "../names.ts";
 import { listed, plural, printNumber, printSpan } from "./number.ts";
+import { sheet } from "./sheet.ts";
 import { loadIn, printDate } from "./units.ts";
 import { tags } from "./words.ts";
 
@@ -46,12 +47,12 @@ export const progressReasons: Readonly<Record<ProgressCode, Say>> = {
     const from = loadIn(data, "from");
     const percent = numberIn(data, "percent");
     const size = Number.isFinite(percent) ? `, ${percent > 0 ? "+" : ""}${printNumber(percent)} %` : "";
-    return `Go to ${load(data, "to")} for ${form(data, names)}${from === undefined ? "" : ` (${from} now${size})`}.`;
+    return `${form(data, names)}: go to ${load(data, "to")}${from === undefined ? "" : ` (${from} now${size})`}.`;
   },
   "progress/widen-range": (data, names) =>
-    `Range ${range(data, "to")} for ${form(data, names)} (${range(data, "from")} now).`,
+    `${form(data, names)}: range ${range(data, "to")} (${range(data, "from")} now).`,
   "progress/set-dose": (data, names) =>
-    `${plural(numberIn(data, "sets"), "set", "sets")} of ${amount(data)} for ${form(data, names)}.`,
+    `${form(data, names)}: ${plural(numberIn(data, "sets"), "set", "sets")} of ${amount(data)}.`,
   "progress/use-form": (data, names) =>
     data["from"] === null
       ? `${form(data, names)} in this slot.`
@@ -62,28 +63,29 @@ export const progressReasons: Readonly<Record<ProgressCode, Say>> = {
   },
   "progress/pause-all": (data) => `Everything waits (${said(data, "where")}).`,
   "progress/resume": (data, names) => `Take up ${form(data, names)} again.`,
-  "progress/two-for-two": (data, names) => {
-    const sessions = dataListIn(data, "sessions").map((session) => {
-      const reserve = numberIn(session, "reserve");
-      const left = Number.isFinite(reserve) ? ` with ${printNumber(reserve)} in reserve` : ", reserve not said";
-      return `${said(session, "reps")}${left} on ${printDate(said(session, "on"))}`;
-    });
+  "progress/two-for-two": (data) => {
+    const sessions = dataListIn(data, "sessions");
+    const done = sessions.map((session) => `${said(session, "reps")} on ${sheet.shortDay(said(session, "on"))}`);
+    const reserves = sessions.map((session) => numberIn(session, "reserve"));
+    const left = reserves.map((reserve) => (Number.isFinite(reserve) ? printNumber(reserve) : "not said"));
+    const reserve = reserves.some(Number.isFinite) ? `In reserve: ${listed(left)}.` : "Reserve not said.";
     const weight = loadIn(data, "load");
-    return `${said(data, "over")} or more over the goal of ${said(data, "goal")} in the last set of 2 sessions running${weight === undefined ? "" : ` of ${form(data, names)} with ${weight}`}: ${listed(sessions)}.`;
+    const lifted = weight === undefined ? "" : ` with ${weight}`;
+    return `${listed(done)} in the last set${lifted}: ${said(data, "over")} or more over the goal of ${said(data, "goal")}, 2 sessions running. ${reserve}`;
   },
   "progress/step-fine": (data) => `${step(data)}; up to ${said(data, "most")} % is a usual step.`,
   "progress/step-too-large": (data) =>
-    `${step(data)}, where up to ${said(data, "most")} % is usual: too large a step. More repetitions come first.`,
+    `${step(data)}, and up to ${said(data, "most")} % is usual: more repetitions come first.`,
   "progress/step-earned": (data) =>
     `${step(data)}, where up to ${said(data, "most")} % is usual; ${said(data, "reps")} repetitions make up for it, ${said(data, "needed")} are needed.`,
   "progress/share-unknown": (data) =>
     `At most ${said(data, "most")} % of today's best is allowed, and today's best is not known. About ${plural(numberIn(data, "reps"), "repetition", "repetitions")} with ${load(data, "to")} would be more than that. More repetitions come first.`,
   "progress/nothing-heavier": (data) => `${load(data, "load")} is the heaviest that is here and allowed.`,
   "progress/expect": (data) =>
-    `About ${plural(numberIn(data, "reps"), "repetition", "repetitions")} may be expected with ${load(data, "load")}; past 10 no equation is sure.`,
+    `About ${plural(numberIn(data, "reps"), "repetition", "repetitions")} with ${load(data, "load")}; past 10 no equation is sure.`,
   "progress/pain": (data, names) => {
     const during = typeof data["exercise"] === "string" ? ` at ${form(data, names)}` : "";
-    return `${said(data, "howMuch")} of 10, ${said(data, "where")}, on ${printDate(said(data, "on"))}${during}.`;
+    return `${said(data, "howMuch")} of 10, ${said(data, "where")}, on ${sheet.shortDay(said(data, "on"))}${during}.`;
   },
   "progress/shares-stress": (data, names) =>
     `${form(data, names)} stresses the same: ${listed(wordsIn(data, "tags").map((tag) => tags[tag as keyof typeof tags] ?? tag))}.`,

@@ -55,7 +55,7 @@ export function DecisionRow({ of, names, deed, marked, acts }: Props) {
       <Strip past={item.past} next={item.next} width={150} height={44} className={style["strip"]} />
       <div className={style["what"]}>
         <h3>
-          {item.stop && <span className={style["stopWord"]}>{words.decision.stop}: </span>}
+          {item.stop && open && <span className={style["stopWord"]}>{words.decision.stop}: </span>}
           {open ? title : words.decision.settled(words.decision.done[deed!.input.kind], deed!.title)}
         </h3>
         <p className="soft">{sayReasons(item.proposal.evidence, names)}</p>

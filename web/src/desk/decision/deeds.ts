@@ -62,6 +62,11 @@ export function isOpen(deed: Deed | undefined): boolean {
   return deed === undefined || deed.state === "failed";
 }
 
+/** True when the server does not take the answer: what was proposed is no longer what waits. */
+export function isRefused(deed: Deed | undefined): boolean {
+  return deed?.state === "failed" && deed.fault?.kind === "refused";
+}
+
 /**
  * The id for a decision. One that was sent and had no answer may have arrived, so asking again for the same keeps its
  * id, and the server then does nothing twice.

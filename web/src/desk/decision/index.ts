@@ -1,6 +1,6 @@
 /** A proposal and the coach's answer to it, wherever it is shown. */
 export { DecisionRow, type RowActs } from "./decision-row.tsx";
-export { type Deed, type Deeds, isOpen, type Undoable } from "./deeds.ts";
+export { type Deed, type Deeds, isOpen, isRefused, type Undoable } from "./deeds.ts";
 export { keepDraft, readDraft } from "./draft.ts";
 export { OtherDialog } from "./other-dialog.tsx";
 export { sayPatch } from "./say-patch.ts";

@@ -1,9 +1,10 @@
-import type { DecisionInput, DecisionOutput, MorningItem } from "@stave/core/api";
+import type { DecisionInput, DecisionOutput, MorningItem, PersonOutput } from "@stave/core/api";
 import type { Patch } from "@stave/core/model";
 import { useCallback, useReducer, useRef } from "react";
-import { newId, sayFault, tell } from "../ask/index.ts";
+import { ask, type Fault, newId, sayFault, tell } from "../ask/index.ts";
 import { useSay } from "../speaker.tsx";
 import { words } from "../words.ts";
+import { asProposedNow } from "./as-proposed-now.ts";
 import { type Deeds, idFor, stepDeeds, type Undoable, type Unnamed } from "./deeds.ts";
 
 /** A proposal of one person, as the pages hand it around. */
@@ -27,6 +28,16 @@ function inputFor({ person, item }: Case, verdict: Verdict): Unnamed {
     : { ...about, kind: verdict.kind };
 }
 
+function isStale(fault: Fault): boolean {
+  return fault.kind === "refused" && fault.status === 409;
+}
+
+/** The proposal that says the same now, if there is one. */
+async function itemNow({ person, item }: Case): Promise<MorningItem | undefined> {
+  const answer = await ask<PersonOutput>(`people/${encodeURIComponent(person.id)}`);
+  return answer.ok ? asProposedNow(item, answer.value.waiting) : undefined;
+}
+
 /** The decisions of one page: sends them, takes them back, knows what became of each. */
 export function useDeeds() {
   const [deeds, step] = useReducer(stepDeeds, new Map() as Deeds);
@@ -37,18 +48,25 @@ export function useDeeds() {
 
   const decide = useCallback(
     async (cases: readonly Case[], verdict: Verdict) => {
-      const sent = cases.map((each) => {
-        const proposal = each.item.proposal.proposal;
-        const asked = inputFor(each, verdict);
+      const sent = cases.map((of) => {
+        const proposal = of.item.proposal.proposal;
+        const asked = inputFor(of, verdict);
         const id = idFor(latest.current.get(proposal), asked, newId());
-        const input = { id, ...asked } as DecisionInput;
-        const title = verdict.kind === "changed" ? verdict.title : each.title;
-        return { proposal, deed: { id, person: each.person, title, input } };
+        const title = verdict.kind === "changed" ? verdict.title : of.title;
+        return { of, proposal, deed: { id, person: of.person, title, input: { id, ...asked } as DecisionInput } };
       });
-      for (const one of sent) step({ step: "send", ...one });
+      for (const { proposal, deed } of sent) step({ step: "send", proposal, deed });
       const stand: Undoable[] = [];
-      for (const { deed } of sent) {
-        const answer = await tell<DecisionOutput>("decisions", deed.input);
+      for (const one of sent) {
+        let { deed } = one;
+        let answer = await tell<DecisionOutput>("decisions", deed.input);
+        const item = answer.ok || !isStale(answer.fault) ? undefined : await itemNow(one.of);
+        if (item !== undefined) {
+          const id = newId();
+          deed = { ...deed, id, input: { id, ...inputFor({ ...one.of, item }, verdict) } as DecisionInput };
+          step({ step: "send", proposal: one.proposal, deed });
+          answer = await tell<DecisionOutput>("decisions", deed.input);
+        }
         if (answer.ok) stand.push(deed);
         step(answer.ok ? { step: "stands", id: deed.id } : { step: "failed", id: deed.id, fault: answer.fault });
         if (!answer.ok) say(words.faults.notSent(sayFault(answer.fault)));

@@ -1,7 +1,7 @@
 import type { Morning } from "@stave/core/api";
 import { useEffect, useMemo, useState } from "react";
 import { useLoaded } from "../ask/index.ts";
-import { type Case, isOpen, OtherDialog, useAnswers } from "../decision/index.ts";
+import { type Case, type Deed, type Deeds, isOpen, isRefused, OtherDialog, useAnswers } from "../decision/index.ts";
 import { FaultNote, Reading } from "../fault-note.tsx";
 import { useLetters, useRows } from "../keys/index.ts";
 import { namesWith, sayTitle } from "../names.ts";
@@ -22,7 +22,7 @@ export function MorningPage() {
   const [pointed, setPointed] = useState(false);
   const answers = useAnswers();
   const { deeds, other } = answers;
-  const kept = useMemo(() => new Set(deeds.keys()), [deeds]);
+  const kept = useMemo(() => new Set([...deeds].filter(([, deed]) => !isRefused(deed)).map(([of]) => of)), [deeds]);
   const { shown, waits, show } = useStillList(fresh, kept, pointed || other !== undefined);
   const people = shown?.people ?? NOBODY;
   const cases = useMemo<readonly Case[]>(
@@ -32,13 +32,14 @@ export function MorningPage() {
       ),
     [people, names],
   );
+  const gone = goneFrom(deeds, cases);
   const open = cases.filter(({ item }) => isOpen(deeds.get(item.proposal.proposal)));
   const marks = useMarks(open);
-  const take = (of: Case) => {
-    const many = marks.marked.includes(of) ? marks.marked : [of];
+  const takeAll = (many: readonly Case[]) => {
     marks.none();
     void answers.answer(many, { kind: "accepted" });
   };
+  const take = (of: Case) => takeAll(marks.marked.includes(of) ? marks.marked : [of]);
   const decided = (shown?.decided ?? []).map((one) => ({ ...one, title: sayTitle(one.title, names) }));
   const undoLast = () => answers.undoLast(decided[0]);
   useEffect(() => {
@@ -48,7 +49,7 @@ export function MorningPage() {
   useLetters({ a: marks.allOrNone, u: undoLast }, undoLast);
 
   if (shown === undefined) return fault === undefined ? <Reading /> : <FaultNote fault={fault} again={again} />;
-  const acts = { ...answers.acts, take, mark: marks.turn };
+  const acts = { ...answers.acts, take, takeAll, mark: marks.turn };
   const persons = new Set(open.map(({ person }) => person.id)).size;
   return (
     <div className={style["page"]}>
@@ -68,6 +69,11 @@ export function MorningPage() {
         {fault !== undefined && <FaultNote fault={fault} again={again} />}
         {/* Room that is always there, so that the note itself moves nothing. */}
         <p className={style["waits"]} role="status">
+          {gone.map((deed) => (
+            <span key={deed.id} className="wrong">
+              {words.morning.gone(deed.person.name, deed.title)}{" "}
+            </span>
+          ))}
           {waits && (
             <>
               {words.morning.changed}{" "}
@@ -94,7 +100,7 @@ export function MorningPage() {
           ))}
         </div>
         {marks.marked.length > 0 && (
-          <MarkedBar count={marks.marked.length} take={() => take(marks.marked[0]!)} none={marks.none} />
+          <MarkedBar count={marks.marked.length} take={() => takeAll(marks.marked)} none={marks.none} />
         )}
       </div>
       <Decided decided={decided} undo={(one) => void answers.undo([one])} />
@@ -108,6 +114,12 @@ export function MorningPage() {
       )}
     </div>
   );
+}
+
+/** What was answered, was not taken, and stands no longer in the list. */
+function goneFrom(deeds: Deeds, cases: readonly Case[]): readonly Deed[] {
+  const listed = new Set(cases.map(({ item }) => item.proposal.proposal));
+  return [...deeds].filter(([of, deed]) => isRefused(deed) && !listed.has(of)).map(([, deed]) => deed);
 }
 
 function namesIn(morning: Morning | undefined) {

@@ -1,7 +1,7 @@
 import type { MorningPerson } from "@stave/core/api";
 import type { Names } from "@stave/core/text";
 import { Link } from "../address/index.ts";
-import { type Case, DecisionRow, type Deeds, type RowActs } from "../decision/index.ts";
+import { type Case, DecisionRow, type Deeds, isOpen, type RowActs } from "../decision/index.ts";
 import { words } from "../words.ts";
 import style from "./morning.module.css";
 
@@ -11,19 +11,27 @@ interface Props {
   readonly names: Names;
   readonly deeds: Deeds;
   readonly marks: ReadonlySet<string>;
-  readonly acts: RowActs;
+  readonly acts: RowActs & { readonly takeAll: (cases: readonly Case[]) => void };
 }
 
 /** One person of the morning: when they come, and what is to be decided. */
 export function PersonBlock({ block: { person, today }, cases, names, deeds, marks, acts }: Props) {
+  const stops = cases.filter(({ item }) => item.stop && isOpen(deeds.get(item.proposal.proposal)));
   return (
     <section className={style["block"]} aria-labelledby={`person-${person.id}`}>
-      <p className={style["hour"]}>{today === undefined ? words.morning.noHour : words.clock(today.from)}</p>
+      <p className={today === undefined ? style["noHour"] : style["hour"]}>
+        {today === undefined ? words.morning.noHour : words.clock(today.from)}
+      </p>
       <div className={style["who"]}>
         <h2 id={`person-${person.id}`}>
           <Link to={{ page: "person", id: person.id }}>{person.name}</Link>
         </h2>
         {today !== undefined && <p className="soft small">{words.person.session(today.title)}</p>}
+        {stops.length > 1 && (
+          <button type="button" className="link" onClick={() => acts.takeAll(stops)}>
+            {words.morning.takeStops(stops.length)}
+          </button>
+        )}
       </div>
       {cases.length === 0 ? (
         <p className={`soft ${style["nothing"]}`}>{words.morning.nothing}</p>

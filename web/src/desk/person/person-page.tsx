@@ -12,7 +12,6 @@ import style from "./person.module.css";
 import { PhoneLink } from "./phone-link.tsx";
 import { RecordOf } from "./record.tsx";
 import { SlotDialog } from "./slot-dialog.tsx";
-import { todayHere } from "./today.ts";
 import { useStillWaiting } from "./use-still-waiting.ts";
 import { WeekLanes } from "./week-lanes.tsx";
 import { WeekPicker } from "./week-picker.tsx";
@@ -62,7 +61,7 @@ function Person({ value, week }: { readonly value: PersonOutput; readonly week: 
   useRows();
   useLetters({ u: undoLast }, undoLast);
 
-  const shown = whichWeek(weeksOf(plan), week, dates, todayHere());
+  const shown = whichWeek(weeksOf(plan), week, dates, value.day);
   return (
     <div className={style["page"]}>
       <div className={style["side"]}>

@@ -80,8 +80,8 @@ export function SlotCard({ placed, column, name, units, names, record, pinned, o
           {sayAsked(slot, units)} {paused && <span className={style["tag"]}>{words.person.paused}</span>}
           {pinned && !paused && <span className={style["tag"]}>{words.person.pinned}</span>}
         </p>
-        <p className={`soft small ${style["why"]}`}>{sayReasons(whyShown(slot), names)}</p>
       </div>
+      <p className={`soft small ${style["why"]}`}>{sayReasons(whyShown(slot), names)}</p>
     </li>
   );
 }

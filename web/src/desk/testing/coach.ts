@@ -19,8 +19,8 @@ export class Coach {
     this.#origin = origin;
     page.on("pageerror", (error) => this.faults.push(error.message));
     page.on("console", (line) => {
-      // A refused connection is no fault of the page.
-      if (line.type() === "error" && !line.text().includes("net::ERR")) this.faults.push(line.text());
+      // What the server refuses, or a lost connection, is no fault of the page.
+      if (line.type() === "error" && !line.text().startsWith("Failed to load resource")) this.faults.push(line.text());
     });
   }
 
@@ -71,9 +71,14 @@ export class Coach {
     return await this.page.locator("main li[data-row] h3").allTextContents();
   }
 
-  /** What breaks WCAG 2.2 AA, as far as a machine can tell. */
-  async wrongs(): Promise<readonly string[]> {
-    const { violations } = await new AxeBuilder({ page: this.page }).withTags(WCAG).analyze();
+  /**
+   * What breaks WCAG 2.2 AA, as far as a machine can tell.
+   *
+   * @param rule only this one, where nothing else can differ
+   */
+  async wrongs(rule?: string): Promise<readonly string[]> {
+    const axe = new AxeBuilder({ page: this.page });
+    const { violations } = await (rule === undefined ? axe.withTags(WCAG) : axe.withRules(rule)).analyze();
     return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).join(", ")}`);
   }
 

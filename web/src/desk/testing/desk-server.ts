@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { API_ROOT, type PersonOutput } from "@stave/core/api";
@@ -8,8 +8,8 @@ import { serveApi } from "../../../../server/src/routes/index.ts";
 import { fill } from "../../../../server/src/routes/testing/served.ts";
 import { openStore, type Store } from "../../../../server/src/store/index.ts";
 
-/** Monday of the fourth week of a programme that began on 11 January 2027, early in the morning. */
-const NOW = Date.UTC(2027, 1, 1, 6);
+/** Monday of the third week of a programme that began on 11 January 2027, early in the morning. */
+const NOW = Date.UTC(2027, 0, 25, 6);
 const DAY_MS = 86_400_000;
 
 type Running = Awaited<ReturnType<typeof serveApi>>;
@@ -27,13 +27,27 @@ export class DeskServer {
     this.#folder = folder;
   }
 
-  static async start(people: readonly string[]): Promise<DeskServer> {
-    const folder = mkdtempSync(join(tmpdir(), "stave-desk-"));
-    const store = await openStore(join(folder, "stave.db"));
-    await fill(store, people);
-    const server = new DeskServer(store, folder);
+  /** @param folder with a store that was prepared; without it the store is empty */
+  static async start(folder?: string): Promise<DeskServer> {
+    const own = mkdtempSync(join(tmpdir(), "stave-desk-"));
+    if (folder !== undefined) cpSync(folder, own, { recursive: true });
+    const server = new DeskServer(await openStore(join(own, "stave.db")), own);
     await server.up();
     return server;
+  }
+
+  /**
+   * A folder with a store in which some of the demo's people have trained. Their plans take a while to be made, so they
+   * are made once and each test starts from a copy.
+   */
+  static async prepare(people: readonly string[], record: (server: DeskServer) => Promise<void>): Promise<string> {
+    const server = await DeskServer.start();
+    await fill(server.#store, people);
+    await record(server);
+    await server.get("morning");
+    await server.down();
+    await server.#store.close();
+    return server.#folder;
   }
 
   get origin(): string {
@@ -106,7 +120,7 @@ export class DeskServer {
   async hurtInSquat(person: string, howMuch: number): Promise<void> {
     const { plan } = await this.get<PersonOutput>(`people/${person}`);
     const phase = plan.phases[0]!;
-    const { week, sessions } = phase.weeks[2]!;
+    const { week, sessions } = phase.weeks[1]!;
     const [session] = sessions;
     const slot = session!.blocks[0]!.slots[0]!.key;
     const of = { plan: plan.id, session: `${phase.key}/${week}/${session!.key}`, slot, set: 0 };
