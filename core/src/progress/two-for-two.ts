@@ -7,7 +7,7 @@ import { massOf } from "../units.ts";
 /** Repetitions over the goal, in the last set, in so many sessions running. Source: haffTriplett2016. */
 export const OVER = 2;
 export const SESSIONS = 2;
-/** Days between two sessions, or since the last, after which what was done then says little of now. Ours, no source. */
+/** So many days between two sessions, or since the last, and what was done then says little of now. Ours, no source. */
 const BREAK_DAYS = 14;
 
 /** One session in which the goal was passed in the last set. */
@@ -68,7 +68,7 @@ export function twoForTwo(
     loads.push(set.lifted);
   }
   const days = [...passed.map(({ on }) => on), today];
-  if (!days.every((day, at) => at === 0 || day - days[at - 1]! <= BREAK_DAYS)) return undefined;
+  if (!days.every((day, at) => at === 0 || day - days[at - 1]! < BREAK_DAYS)) return undefined;
   if (new Set(loads.map((load) => load !== undefined)).size > 1) return undefined;
   const load = loads.reduce((least, each) => (least && each && massOf(each) < massOf(least) ? each : least));
   return { goal, ...(load === undefined ? {} : { load }), passed };

@@ -1,0 +1,290 @@
+import { describe, expect, test } from "vitest";
+import { addDays, type Day, day } from "../day.ts";
+import { capacityOf, foldRecord, logOf, slotHistory } from "../measures/index.ts";
+import type { Caution, Exercise, Person, Place, Plan, SetDone, SetDose } from "../model/index.ts";
+import {
+  madeUpCatalogue,
+  madeUpEvent,
+  madeUpExercise,
+  madeUpPerson,
+  madeUpPhase,
+  madeUpPlace,
+  madeUpProgramme,
+  madeUpSession,
+  madeUpSlot,
+  plainHash,
+  sets,
+} from "../testing/index.ts";
+import { type ProgressInput, painOn, proposalsFor } from "./index.ts";
+
+const START = day("2027-03-01");
+const DAY_MS = 86_400_000;
+const kg = (value: number) => ({ value, unit: "kg" }) as const;
+
+interface Case {
+  readonly exercise: Exercise;
+  readonly set: SetDose;
+  readonly sets: number;
+  readonly load?: number;
+  readonly place: Partial<Place>;
+  readonly person?: Partial<Person>;
+  /** Days after the start, with what was done in every set. */
+  readonly did: readonly (readonly [daysOn: number, said: Partial<SetDone>])[];
+  /** Pain noted in the sessions, by their number. */
+  readonly hurts?: Readonly<Record<number, { readonly where: string; readonly howMuch: number }>>;
+  readonly today: number;
+}
+
+/** One slot trained on the days of a case. */
+function inputOf({ exercise, set, sets: count, load, place, person, did, hurts, today }: Case): ProgressInput {
+  const dose = sets(count, set);
+  const slot = madeUpSlot(exercise.id, exercise.pattern, dose, {
+    slot: "it",
+    way: set.amount.kind === "hold" ? "hold time" : "reps then load",
+  });
+  const programme = madeUpProgramme([], {
+    phases: [madeUpPhase([madeUpSession("a", 60, [slot])], { key: "base", weeks: 12 })],
+  });
+  const plan: Plan = {
+    id: "plan-1",
+    person: "ana",
+    programme: "hash",
+    made: { engine: "1", catalogue: "c", state: "s", decisions: "d" },
+    firmTo: { phase: "base" },
+    notes: [],
+    phases: [
+      {
+        key: "base",
+        title: "Base",
+        score: { must: 0, want: 0, bound: 0, proven: true },
+        weeks: Array.from({ length: 12 }, (_, week) => ({
+          week: week + 1,
+          light: false,
+          sessions: [
+            {
+              key: "a",
+              title: "A",
+              warmup: [],
+              blocks: [
+                {
+                  kind: "straight",
+                  slots: [
+                    {
+                      key: "it",
+                      exercise: exercise.id,
+                      dose,
+                      ...(load === undefined ? {} : { load: kg(load) }),
+                      why: [],
+                      offer: [],
+                    },
+                  ],
+                },
+              ],
+              conditioning: [],
+              open: [],
+              minutes: { low: 10, high: 20 },
+            },
+          ],
+        })),
+      },
+    ],
+  };
+  let n = 0;
+  const events = did.flatMap(([daysOn, said], number) => {
+    const of = { plan: "plan-1", session: `base/${number + 1}/a`, slot: "it" };
+    const at = (START + daysOn) * DAY_MS;
+    const done: SetDone = { exercise: exercise.id, reps: "as asked", load: "as asked", reserve: "not said", ...said };
+    const pain = hurts?.[number];
+    return [
+      ...Array.from({ length: count }, (_, index) =>
+        madeUpEvent(`set-${number}-${index}`, ++n, "set-done", done, { of: { ...of, set: index }, at }),
+      ),
+      ...(pain === undefined ? [] : [madeUpEvent(`hurt-${number}`, ++n, "hurt", pain, { of: { ...of, set: 0 }, at })]),
+    ];
+  });
+  const record = foldRecord(events);
+  return {
+    plan,
+    programme,
+    person: madeUpPerson(person),
+    place: madeUpPlace(place),
+    catalogue: madeUpCatalogue([exercise]),
+    record,
+    log: logOf(plan, record, () => undefined),
+    today: addDays(START, today),
+    dayOf: (at) => Math.floor(at / DAY_MS) as Day,
+    edges: { free: 2, most: 5 },
+    engine: "1",
+    hash: plainHash,
+  };
+}
+
+const reps = (from: number, to: number): SetDose => ({ amount: { kind: "reps", span: { from, to } }, eachSide: false });
+const done = (count: number, reserve?: number): Partial<SetDone> => ({
+  reps: count,
+  ...(reserve === undefined ? {} : { reserve }),
+});
+
+describe("pr-01: lateral raise with 5 kg dumbbells, 10–15 repetitions, and the next pair is 7.5 kg", () => {
+  const raise = madeUpExercise({ id: "lateral-raise", loadMeaning: "per hand", needs: [["dumbbell"]] });
+  const women = (pairs: readonly number[], count: number, reserve?: number) =>
+    inputOf({
+      exercise: raise,
+      set: reps(10, 15),
+      sets: 3,
+      load: 5,
+      place: { equipment: { dumbbell: 4 }, dumbbells: { loads: pairs.map(kg), pairs: true } },
+      did: [
+        [0, done(count, reserve)],
+        [3, done(count, reserve)],
+      ],
+      today: 5,
+    });
+
+  test("15, 15, 15 twice with 2 left does not go up", () => {
+    expect(proposalsFor(women([5, 7.5], 15, 2))).toEqual([]);
+  });
+
+  test("17 twice: the step of 50 % is said and is too large; the range is widened to 25 first", () => {
+    const [item] = proposalsFor(women([5, 7.5], 17));
+    expect(item!.proposal.patch).toMatchObject({
+      change: "reps",
+      dose: { sets: Array(3).fill({ amount: { kind: "reps", span: { from: 15, to: 25 } } }) },
+    });
+    expect(item!.proposal.evidence).toContainEqual({
+      code: "progress/step-too-large",
+      data: { from: kg(5), to: kg(7.5), percent: 50, most: 10 },
+    });
+    expect(item!.others).toEqual([{ slot: "it", change: "load", load: kg(7.5), exercise: "lateral-raise" }]);
+  });
+
+  test("its neighbour with a pair of 5.5 kg goes up", () => {
+    const [item] = proposalsFor(women([5, 5.5, 7.5], 17));
+    expect(item!.proposal.patch).toMatchObject({ change: "load", load: kg(5.5) });
+    expect(item!.proposal.evidence.at(-1)).toMatchObject({ code: "progress/step-fine", data: { percent: 10 } });
+  });
+
+  test("at the top of the widened range the heavier pair comes with what to expect: about 8 repetitions", () => {
+    const { exercise, place, did, today } = {
+      exercise: raise,
+      place: { equipment: { dumbbell: 4 }, dumbbells: { loads: [5, 7.5].map(kg), pairs: true } },
+      did: [
+        [0, done(27)],
+        [3, done(27)],
+      ] as const,
+      today: 5,
+    };
+    const [item] = proposalsFor(inputOf({ exercise, set: reps(15, 25), sets: 3, load: 5, place, did, today }));
+    expect(item!.proposal.patch).toMatchObject({ change: "load", load: kg(7.5) });
+    expect(item!.proposal.evidence).toContainEqual({ code: "progress/expect", data: { load: kg(7.5), reps: 8 } });
+  });
+});
+
+describe("pr-05: squat 5 × 5 at 100 kg, then two weeks of flu", () => {
+  const squat = madeUpExercise({ id: "back-squat", loadMeaning: "total", needs: [["barbell"], ["plates"]] });
+  const on = (today: number) =>
+    proposalsFor(
+      inputOf({
+        exercise: squat,
+        set: reps(5, 5),
+        sets: 5,
+        load: 100,
+        place: {
+          equipment: { barbell: 1, plates: 1 },
+          bars: [kg(20)],
+          plates: [20, 10, 5, 1.25].map((value) => ({ load: kg(value), pairs: 4 })),
+        },
+        did: [
+          [0, done(7)],
+          [3, done(7)],
+        ],
+        today,
+      }),
+    );
+
+  test("102.5 kg is not today's squat", () => expect(on(17)).toEqual([]));
+  test("its neighbour, three days after, is offered 102.5 kg", () => {
+    expect(on(6).map(({ proposal }) => proposal.patch)).toMatchObject([{ change: "load", load: kg(102.5) }]);
+  });
+});
+
+describe("pr-09: a sore knee at the leg press, 3 and then 4 of 10", () => {
+  const press = madeUpExercise({
+    id: "leg-press",
+    loadMeaning: "stack",
+    needs: [["leg press"]],
+    stress: { knee_deep: 2 },
+  });
+  const watched: Caution = {
+    tag: "knee_deep",
+    ceiling: 3,
+    from: START,
+    recheck: addDays(START, 60),
+    who: "physiotherapist",
+  };
+  const pained = (howMuch: number, cautions: readonly Caution[]) =>
+    inputOf({
+      exercise: press,
+      set: reps(8, 10),
+      sets: 3,
+      load: 45,
+      place: { equipment: { "leg press": 1 }, stacks: { "leg press": { unit: "kg", pins: [40, 45, 49, 55] } } },
+      person: { cautions },
+      did: [
+        [0, done(12)],
+        [3, done(12)],
+      ],
+      hurts: { 1: { where: "knee", howMuch } },
+      today: 5,
+    });
+  const waits = (howMuch: number, cautions: readonly Caution[]) =>
+    painOn(pained(howMuch, cautions), "it", press).map((pain) => pain.waits);
+
+  test("a knee that is known and watched may go on at 3 and at 4; without the morning's answer the load is held", () => {
+    expect([waits(3, [watched]), waits(4, [watched])]).toEqual([[false], [false]]);
+    expect(proposalsFor(pained(4, [watched]))).toEqual([]);
+  });
+
+  test("its neighbours: over 5 it waits; a knee that nobody knew of waits from 3 on; at 2 the load goes up", () => {
+    expect(waits(6, [watched])).toEqual([true]);
+    expect(waits(3, [])).toEqual([true]);
+    expect(proposalsFor(pained(2, [watched])).map(({ proposal }) => proposal.patch)).toMatchObject([
+      { change: "load", load: kg(49) },
+    ]);
+  });
+});
+
+describe("pr-11: a plank that got longer every week", () => {
+  const plank = madeUpExercise({ id: "plank", amounts: "hold", mode: "hold", hold: { from: 10, to: 60, step: 5 } });
+  const held = inputOf({
+    exercise: plank,
+    set: { amount: { kind: "hold", span: { from: 60, to: 60 } }, eachSide: false },
+    sets: 1,
+    place: {},
+    did: [60, 75, 90, 105, 120, 135].map((holdS, week) => [
+      week * 7,
+      { holdS, reps: undefined as never, load: "none" },
+    ]),
+    today: 37,
+  });
+
+  test("seconds are no kilograms: no load is proposed and no maximum is told", () => {
+    expect(proposalsFor(held)).toEqual([]);
+    const capacity = capacityOf(plank, slotHistory(held.log, "it"), (START + 37) * DAY_MS);
+    expect(capacity).toMatchObject({ kind: "unknown", missing: { code: "capacity/no-scale" } });
+  });
+
+  test("its neighbour, repetitions with a bar, is told", () => {
+    const squat = madeUpExercise({ id: "back-squat", loadMeaning: "total" });
+    const lifted = inputOf({
+      exercise: squat,
+      set: reps(5, 5),
+      sets: 1,
+      load: 60,
+      place: {},
+      did: [[0, done(5, 0)]],
+      today: 1,
+    });
+    expect(capacityOf(squat, slotHistory(lifted.log, "it"), (START + 1) * DAY_MS).kind).toBe("known");
+  });
+});
