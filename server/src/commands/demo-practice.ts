@@ -7,7 +7,7 @@ import { Changes, fillPractice, Practice } from "../practice/index.ts";
 import type { Store } from "../store/index.ts";
 import type { Io } from "./answer.ts";
 import { DEMO_START, demoFolder } from "./demo-room.ts";
-import { placeOf, type ProgrammeFile, type Roster, readPeople, readProgrammes } from "./world.ts";
+import { type ProgrammeFile, placeOf, type Roster, readPeople, readProgrammes } from "./world.ts";
 
 const SEED = 1;
 /** Events of one batch, as a phone sends them. */
