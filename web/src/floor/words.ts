@@ -129,7 +129,7 @@ export const words = {
     unknownPhone:
       "The server does not know this phone any more. Ask your coach for a new link. What you did is kept here.",
     onlyHere: (count: number) =>
-      `${plural(count, "entry stands", "entries stand")} on this phone only. Show this to your coach.`,
+      `${count === 1 ? "One entry stands" : `${count} entries stand`} on this phone only. Show this to your coach.`,
     conflict: "the record holds something else under its number",
     refused: "the server could not read it",
   },

@@ -1,5 +1,5 @@
 import { Button } from "../parts/index.ts";
-import { asItStands, type Step, slotsOf, solved } from "../session/index.ts";
+import { asItStands, type Step, slotsOf, solved, swappedIn } from "../session/index.ts";
 import { words } from "../words.ts";
 import { Body, Foot } from "./frame.tsx";
 import { HowTo } from "./how-to.tsx";
@@ -20,7 +20,7 @@ export function EasierPage({ run, step }: { run: SessionRun; step: Extract<Step,
       draft: ({ aside: _aside, entries, ...now }) => {
         // Values set for the harder form say nothing of the easier one.
         const { [`${step.slot}/${step.set}`]: _gone, ...others } = entries;
-        return { ...now, entries: others };
+        return swappedIn({ ...now, entries: others }, view, said);
       },
     });
   return (

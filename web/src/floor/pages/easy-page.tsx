@@ -9,7 +9,7 @@ import type { SessionRun } from "./running.ts";
 
 /** Warm-up and conditioning: a list to do, and one tap when it is done. */
 export function EasyPage({ run, step }: { run: SessionRun; step: Exclude<Step, { kind: "set" }> }) {
-  const { phone, bundle, view, newest } = run;
+  const { phone, bundle, view } = run;
   const { warmup, conditioning } = view.now;
   const items =
     step.kind === "warm-up"
@@ -37,7 +37,7 @@ export function EasyPage({ run, step }: { run: SessionRun; step: Exclude<Step, {
         </ul>
       </Body>
       <Foot>
-        <Button kind="strong" tap={() => phone.touch(view.of.id, (draft) => passed(draft, view, step, newest))}>
+        <Button kind="strong" tap={() => phone.touch(view.of.id, (draft) => passed(draft, view, step))}>
           {step.kind === "warm-up" ? words.course.readyToGo : words.course.finished}
         </Button>
       </Foot>

@@ -1,6 +1,6 @@
 import { HURT_PLACES, type HurtPlace, stressesOf } from "@stave/core/model";
 import { Button } from "../parts/index.ts";
-import { ofStep, type Step, slotsOf, solved } from "../session/index.ts";
+import { ofStep, type Step, slotsOf, solved, swappedIn } from "../session/index.ts";
 import { words } from "../words.ts";
 import { Body, Foot } from "./frame.tsx";
 import { nameOf } from "./names.ts";
@@ -22,7 +22,11 @@ export function HurtPage({ run, step }: { run: SessionRun; step: Extract<Step, {
     const { said, swaps, waits } = solved(bundle, view, step.slot, "hurt", { where, howMuch });
     await phone.say(view.of.id, {
       said: [{ kind: "hurt", data: { where, howMuch }, of: ofStep(bundle, view, step) }, ...said],
-      draft: ({ hurt: _hurt, ...now }) => ({ ...now, aside: "told", told: { where, howMuch, swaps, waits } }),
+      draft: ({ hurt: _hurt, ...now }) => ({
+        ...swappedIn(now, view, said),
+        aside: "told",
+        told: { where, howMuch, swaps, waits },
+      }),
     });
   };
   return (

@@ -9,8 +9,6 @@ export interface SessionRun {
   readonly bundle: Bundle;
   readonly view: SessionView;
   readonly draft: Draft;
-  /** Mark of the bundle that is known last; its limits bind what is opened from now on. */
-  readonly newest: string;
 }
 
 /** @returns the session that fills the screen, or undefined between sessions */
@@ -20,13 +18,13 @@ export function runningSession(phone: Phone): SessionRun | undefined {
   if (kept === undefined || of === undefined) return undefined;
   const draft = drafts.get(of.id) ?? freshDraft(of.id);
   const own = events.filter(({ session }) => session === of.id).map(({ event }) => event);
-  const view = viewOf(of, kept.bundle, own, draft, next);
-  return { phone, bundle: kept.bundle, view, draft, newest: (next ?? kept).etag };
+  const view = viewOf(of, kept.bundle, own, draft, next?.bundle);
+  return { phone, bundle: kept.bundle, view, draft };
 }
 
 /** Shows a step. */
-export function goTo({ phone, view, newest }: SessionRun, step: Step | undefined): Promise<void> {
-  return phone.touch(view.of.id, (draft) => opened(draft, view, step, newest));
+export function goTo({ phone, view }: SessionRun, step: Step | undefined): Promise<void> {
+  return phone.touch(view.of.id, (draft) => opened(draft, view, step));
 }
 
 /** Shows what stands beside the course, or puts it away. */

@@ -43,11 +43,13 @@ function askedOf(slot: PlanSlot, set: number, loads: readonly Load[]): Asked {
 
 /** One set: the stroke that the thumb sets, the load, what was left in reserve, and done. */
 export function SetPage({ run, step }: { run: SessionRun; step: SetStep }) {
-  const { phone, bundle, view, draft, newest } = run;
+  const { phone, bundle, view, draft } = run;
   const key = stepKey(step);
   const { exercise } = step.of;
   const form = formOf(bundle, exercise);
-  const loads = view.bounds.get(step.slot)?.loads ?? form?.loads ?? [];
+  const bounds = draft.bounds[step.slot];
+  const limits = bounds?.exercise === exercise ? bounds.loads : undefined;
+  const loads = limits ?? form?.loads ?? [];
   const asked = askedOf(step.of, step.set, loads);
   const { amount } = asked.dose;
   const counted = countedAs(amount);
@@ -85,7 +87,7 @@ export function SetPage({ run, step }: { run: SessionRun; step: SetStep }) {
       ],
       already: (events) =>
         said === undefined ? isSaid(events, step) : events.some((event) => event.replaces === said.event.id),
-      draft: ({ timer: _timer, ...now }) => passed(now, view, step, newest),
+      draft: ({ timer: _timer, ...now }) => passed(now, view, step),
     });
   };
 
@@ -101,7 +103,7 @@ export function SetPage({ run, step }: { run: SessionRun; step: SetStep }) {
           </p>
         </div>
         {said === undefined ? null : <Note>{words.course.corrects}</Note>}
-        {view.bounds.get(step.slot)?.loads === undefined ? null : (
+        {limits === undefined ? null : (
           <Note stop role="status">
             {words.course.news}:{" "}
             {words.course.newLoads(words.load(loads.at(-1) ?? { value: 0, unit: bundle.person.units }))}

@@ -19,7 +19,7 @@ function begin(phone: Phone, bundle: Bundle, view: SessionView): Promise<void> {
   return phone.say(session, {
     said: view.begun ? [] : [{ kind: "session-started", data: {}, of: { plan: bundle.plan, session } }],
     already: (events) => events.length > 0,
-    draft: (draft) => opened(draft, view, nextStep(view, draft), phone.shown.kept.bundle?.etag ?? ""),
+    draft: (draft) => opened(draft, view, nextStep(view, draft)),
     open: session,
   });
 }

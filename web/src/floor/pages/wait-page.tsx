@@ -15,7 +15,7 @@ interface WaitPageProps {
 
 /** A movement that waits, announced when its turn comes. */
 export function WaitPage({ run, step, because }: WaitPageProps) {
-  const { phone, bundle, view, newest } = run;
+  const { phone, bundle, view } = run;
   return (
     <>
       <Body>
@@ -27,7 +27,7 @@ export function WaitPage({ run, step, because }: WaitPageProps) {
         </Note>
       </Body>
       <Foot>
-        <Button kind="strong" tap={() => phone.touch(view.of.id, (draft) => passed(draft, view, step, newest))}>
+        <Button kind="strong" tap={() => phone.touch(view.of.id, (draft) => passed(draft, view, step))}>
           {words.course.understood}
         </Button>
       </Foot>

@@ -1,3 +1,4 @@
+import type { Bounds } from "./bounds.ts";
 import type { Entry, Side } from "./entry.ts";
 
 /** What fills the screen beside the course of the session. */
@@ -21,8 +22,8 @@ export interface Draft {
   readonly aside?: Aside;
   /** By place. */
   readonly entries: Readonly<Record<string, Entry>>;
-  /** By slot: mark of the bundle whose limits bind it since it was opened. */
-  readonly under: Readonly<Record<string, string>>;
+  /** By slot: limits of a newer bundle as they were when the movement was opened; later ones do not move it. */
+  readonly bounds: Readonly<Record<string, Bounds & { readonly exercise: string }>>;
   /** Keys of steps that are behind without an event: warm-up, conditioning, what waits. */
   readonly passed: readonly string[];
   readonly hurt?: { readonly where?: string; readonly howMuch?: number };
@@ -37,5 +38,5 @@ export interface Draft {
 }
 
 export function freshDraft(session: string): Draft {
-  return { session, entries: {}, under: {}, passed: [] };
+  return { session, entries: {}, bounds: {}, passed: [] };
 }

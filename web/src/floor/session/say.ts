@@ -28,15 +28,21 @@ function isUntouched(view: SessionView, draft: Draft, slot: string): boolean {
 }
 
 /** Opens a step: from now on the limits that are known bind its movement, if nothing was said of it yet. */
-export function opened(draft: Draft, view: SessionView, step: Step | undefined, newest: string): Draft {
+export function opened(draft: Draft, view: SessionView, step: Step | undefined): Draft {
   const { at: _at, aside: _aside, hurt: _hurt, told: _told, ...rest } = draft;
   if (step === undefined) return rest;
-  const bound = step.kind === "set" && isUntouched(view, draft, step.slot);
-  return { ...rest, at: stepKey(step), ...(bound ? { under: { ...draft.under, [step.slot]: newest } } : {}) };
+  const there = { ...rest, at: stepKey(step) };
+  if (step.kind !== "set" || !isUntouched(view, draft, step.slot)) return there;
+  return bound(there, view, step.slot, step.of.exercise);
+}
+
+/** Limits that are known now bind a movement from now on. */
+function bound(draft: Draft, view: SessionView, slot: string, exercise: string): Draft {
+  return { ...draft, bounds: { ...draft.bounds, [slot]: { exercise, ...view.boundsFor(slot, exercise) } } };
 }
 
 /** Leaves a step behind: its values go, the next one opens. */
-export function passed(draft: Draft, view: SessionView, step: Step, newest: string): Draft {
+export function passed(draft: Draft, view: SessionView, step: Step): Draft {
   const key = stepKey(step);
   const { [key]: _gone, ...entries } = draft.entries;
   const behind = { ...draft, passed: [...draft.passed, key] };
@@ -45,7 +51,6 @@ export function passed(draft: Draft, view: SessionView, step: Step, newest: stri
     { ...draft, entries, passed: step.kind === "set" && !view.waiting.has(step.slot) ? draft.passed : behind.passed },
     view,
     next,
-    newest,
   );
 }
 
@@ -54,7 +59,7 @@ export interface Solved {
   readonly said: readonly {
     readonly kind: "swapped";
     readonly data: { readonly from: string; readonly to: string; readonly because: SwapReason };
-    readonly of: EventOf;
+    readonly of: EventOf & { readonly slot: string };
   }[];
   readonly swaps: readonly { readonly from: string; readonly to: string }[];
   readonly waits: readonly string[];
@@ -79,4 +84,9 @@ export function solved(
     swaps: swaps.map(({ from, to }) => ({ from, to })),
     waits: paused.map(({ slot: key }) => key),
   };
+}
+
+/** Other forms take places in the session: the limits that are known now bind them. */
+export function swappedIn(draft: Draft, view: SessionView, said: Solved["said"]): Draft {
+  return said.reduce((now, { of, data }) => bound(now, view, of.slot, data.to), draft);
 }

@@ -28,12 +28,6 @@ export interface HurtSaid {
   readonly exercise?: string;
 }
 
-/** A bundle that waits, and the mark by which it is told from others of the same plan. */
-export interface NewerBundle {
-  readonly etag: string;
-  readonly bundle: Bundle;
-}
-
 /** One session as it stands now, by all that was said of it. */
 export interface SessionView {
   readonly of: BundleSession;
@@ -47,8 +41,8 @@ export interface SessionView {
   readonly hurts: readonly HurtSaid[];
   /** Movements that wait, by slot. */
   readonly waiting: ReadonlyMap<string, Reason | "taken out">;
-  /** Limits that a newer bundle set, by slot, where they bind already. */
-  readonly bounds: ReadonlyMap<string, Bounds>;
+  /** Limits that a newer bundle sets now. */
+  readonly boundsFor: (slot: string, exercise: string) => Bounds;
   /** What `again` needs to know. */
   readonly soFar: SessionSoFar;
 }
@@ -99,7 +93,7 @@ export function viewOf(
   bundle: Bundle,
   events: readonly StaveEvent[],
   draft?: Draft,
-  newer?: NewerBundle,
+  newer?: Bundle,
 ): SessionView {
   const { sets, hurts, swaps, begun, ended } = saidOf(events, of.session);
   const now = asItStands(of.session, swaps, bundle);
@@ -110,18 +104,13 @@ export function viewOf(
     hurts: hurts.map(({ event: _event, ...hurt }) => hurt),
   };
   const pains = new Set(hurts.map(({ event }) => event.replaces ?? event.id));
-  const bounds = new Map<string, Bounds>();
   const waiting = new Map<string, Reason | "taken out">(bundle.paused.map(({ slot, because }) => [slot, because]));
   for (const { event } of hurts) {
     if (event.of?.slot === undefined) continue;
     for (const { slot, because } of again(bundle, event.of.slot, "hurt", soFar).paused) waiting.set(slot, because);
   }
-  for (const { key, exercise } of slotsOf(now)) {
-    if (newer === undefined || draft?.under[key] !== newer.etag) continue;
-    const bound = boundsOf(bundle, newer.bundle, { slot: key, exercise, pains });
-    bounds.set(key, bound);
-    if (bound.waits !== undefined) waiting.set(key, bound.waits);
-  }
+  for (const [slot, { waits }] of Object.entries(draft?.bounds ?? {}))
+    if (waits !== undefined) waiting.set(slot, waits);
   return {
     of,
     now,
@@ -131,7 +120,7 @@ export function viewOf(
     sets,
     hurts,
     waiting,
-    bounds,
+    boundsFor: (slot, exercise) => (newer === undefined ? {} : boundsOf(bundle, newer, { slot, exercise, pains })),
     soFar,
   };
 }

@@ -25,6 +25,8 @@ export class Gym {
   /** What the server's clock shows. */
   now = NOON;
   readonly faults: string[] = [];
+  /** Folder of the built pages. */
+  pages = "server/dist/pages";
   readonly #folder = mkdtempSync(join(tmpdir(), "stave-floor-"));
   #store: Store | undefined;
   #running: Running | undefined;
@@ -65,7 +67,7 @@ export class Gym {
       practice: PRACTICE,
       host: "127.0.0.1",
       port: 0,
-      pages: "server/dist/pages",
+      pages: this.pages,
       clock: () => this.now,
       today: () => new Date(this.now).toISOString().slice(0, 10),
       onFault: (line) => this.faults.push(line),
@@ -115,6 +117,16 @@ export class Gym {
   async #cookie(origin: string): Promise<string> {
     const { headers } = await fetch(`${origin}/`, { headers: { accept: "text/html" } });
     return headers.getSetCookie()[0]!.split(";")[0]!;
+  }
+
+  /** Asks the server as a phone does, past the way. */
+  async post(path: string, body: unknown, headers: Readonly<Record<string, string>>): Promise<Response> {
+    const { port } = this.#running!;
+    return await fetch(`http://127.0.0.1:${port}${API_ROOT}${path}`, {
+      method: "POST",
+      headers: { "content-type": "application/json", ...headers },
+      body: JSON.stringify(body),
+    });
   }
 
   async end(): Promise<void> {

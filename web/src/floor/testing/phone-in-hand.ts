@@ -1,3 +1,4 @@
+import type { StaveEvent } from "@stave/core/model";
 import type { Browser, BrowserContext, BrowserContextOptions, Locator, Page } from "playwright-core";
 
 import { NOON } from "./gym.ts";
@@ -114,7 +115,7 @@ export class PhoneInHand {
 
   /** Starts the first session, and passes what comes before its first set. */
   async start(): Promise<void> {
-    await this.tap(/^Start/);
+    await this.tap(/^(Start|Go on)/);
     await this.button(/^(Warm, go on|Done)$/).waitFor();
     if (await this.button("Warm, go on").isVisible()) await this.tap("Warm, go on");
     await this.button("Done").waitFor();
@@ -125,8 +126,10 @@ export class PhoneInHand {
     for (;;) {
       await this.button(/^(Done|Done, go on|End the session)$/).waitFor();
       if (await this.button("End the session").isVisible()) break;
-      if (await this.button("Done, go on").isVisible()) await this.tap("Done, go on");
-      else await this.done();
+      if (await this.button("Done, go on").isVisible()) {
+        await this.tap("Done, go on");
+        await this.button("End the session").waitFor();
+      } else await this.done();
     }
     await this.tap("End the session");
     await this.sees(/your sessions/);
@@ -149,6 +152,39 @@ export class PhoneInHand {
 
   async title(): Promise<string> {
     return (await this.page.getByRole("heading", { level: 1 }).first().textContent()) ?? "";
+  }
+
+  /** @returns what somebody would have to set again if it were lost: titles, numbers, loads, choices */
+  async state(): Promise<string> {
+    return await this.page.evaluate(() => {
+      const all = <One extends Element>(selector: string) => [...document.querySelectorAll<One>(selector)];
+      return JSON.stringify({
+        titles: all("h1, h2, h1 + p").map((title) => title.textContent),
+        numbers: all<HTMLInputElement>("input").map(({ value }) => value),
+        loads: all<HTMLSelectElement>("select").map(({ selectedOptions }) => selectedOptions[0]?.textContent),
+        chosen: all("[aria-pressed=true]").map((one) => one.getAttribute("aria-label") ?? one.textContent),
+        taps: all("button").map((one) => one.getAttribute("aria-label") ?? one.textContent),
+      });
+    });
+  }
+
+  /** @returns events that the phone keeps, by what became of them */
+  async kept(): Promise<readonly { readonly fate: string; readonly event: StaveEvent }[]> {
+    return await this.page.evaluate(
+      () =>
+        new Promise((found, failed) => {
+          const opening = indexedDB.open("stave-floor");
+          opening.onerror = failed;
+          opening.onsuccess = () => {
+            const all = opening.result.transaction("events").objectStore("events").getAll();
+            all.onerror = failed;
+            all.onsuccess = () => {
+              opening.result.close();
+              found(all.result);
+            };
+          };
+        }),
+    );
   }
 
   /** Waits for something that is no element. */
