@@ -26,7 +26,7 @@ describe("every entry of the catalogue", () => {
   test("has its own id and its own name", () => {
     expect(wrong(({ id }) => !/^[a-z0-9]+(-[a-z0-9]+)*$/.test(id))).toEqual([]);
     expect(new Set(ALL.map(({ name }) => name.toLowerCase())).size).toBe(ALL.length);
-    expect(ALL.length).toBeGreaterThanOrEqual(200);
+    expect(ALL.length).toBeGreaterThanOrEqual(250);
   });
 
   test("has a name of at most 40 characters in sentence case", () => {
@@ -128,6 +128,18 @@ describe("every entry of the catalogue", () => {
     expect(lines.filter((line, i) => lines.indexOf(line) !== i)).toEqual([]);
   });
 
+  test("shares its three faults with nobody: not what is seen, not why, not the fix", () => {
+    for (const part of ["see", "why", "fix"] as const) {
+      const triples = ALL.map(({ faults }) =>
+        faults
+          .map((fault) => fault[part].toLowerCase())
+          .sort()
+          .join(" | "),
+      );
+      expect(triples.filter((triple, i) => triples.indexOf(triple) !== i)).toEqual([]);
+    }
+  });
+
   test("shares no run of six words in its cues with another entry", () => {
     const owner = new Map<string, string>();
     const shared: string[] = [];
@@ -144,6 +156,81 @@ describe("every entry of the catalogue", () => {
     expect(shared).toEqual([]);
     expect(owner.size).toBeGreaterThan(50);
   });
+});
+
+/** How many entries each pattern was planned to have at least, 250 in all: ours. */
+const PLANNED: Readonly<Record<Pattern, number>> = {
+  squat: 14,
+  hinge: 16,
+  bridge: 8,
+  "single leg": 18,
+  "horizontal push": 16,
+  "vertical push": 11,
+  "horizontal pull": 14,
+  "vertical pull": 10,
+  carry: 8,
+  rotation: 5,
+  "anti-rotation": 7,
+  "anti-extension": 12,
+  "anti-lateral flexion": 7,
+  "mixed hold": 5,
+  "trunk flexion and extension": 6,
+  jump: 9,
+  throw: 4,
+  "power lift": 6,
+  "upper isolation": 22,
+  "lower isolation": 14,
+  locomotion: 14,
+  mobility: 18,
+  balance: 6,
+};
+
+test("every pattern has the entries that were planned for it", () => {
+  expect(Object.values(PLANNED).reduce((sum, count) => sum + count, 0)).toBe(250);
+  const counts = Object.entries(PLANNED).map(([pattern, planned]) => {
+    return [pattern, planned, ALL.filter((exercise) => exercise.pattern === pattern).length] as const;
+  });
+  expect(counts.filter(([, planned, found]) => found < planned)).toEqual([]);
+});
+
+/** Tags that an implement brings with it by itself: how it is held, how heavy it can be. All others are the movement's. */
+const OF_THE_IMPLEMENT: readonly string[] = [
+  "grip",
+  "wr_ext",
+  "elbow",
+  "neck",
+  "sp_axial",
+  "sp_hold",
+  "pressor",
+  "abd_press",
+];
+
+test("at most three entries in ten differ from another by the implement alone", () => {
+  const movement = ({
+    pattern,
+    limb,
+    plane,
+    position,
+    mode,
+    amounts,
+    eachSide,
+    lowering,
+    muscles,
+    stress,
+  }: Exercise) => {
+    const tags = Object.entries(stress).filter(([tag]) => !OF_THE_IMPLEMENT.includes(tag));
+    return JSON.stringify([
+      [pattern, limb, plane, position, mode, amounts, eachSide, lowering],
+      Object.entries(muscles).sort(),
+      tags.sort(),
+    ]);
+  };
+  const made = ALL.map((exercise) => ({ movement: movement(exercise), needs: JSON.stringify(exercise.needs) }));
+  const alike = made.filter((one) =>
+    made.some((other) => other.movement === one.movement && other.needs !== one.needs),
+  );
+  expect(alike.length).toBeGreaterThan(0);
+  expect(alike.length / ALL.length).toBeLessThanOrEqual(0.3);
 });
 
 describe("what the number beside an exercise means fits what it needs", () => {

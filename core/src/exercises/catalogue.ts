@@ -1,7 +1,10 @@
 import type { Catalogue, Exercise, Ladder } from "../model/index.ts";
+import { ARM_ISOLATION } from "./arm-isolation.ts";
+import { BALANCE } from "./balance.ts";
 import { BRIDGE } from "./bridge.ts";
 import { CALF } from "./calf.ts";
 import { CARRY } from "./carry.ts";
+import { CONDITIONING } from "./conditioning.ts";
 import { DEADLIFT } from "./deadlift.ts";
 import { DIP } from "./dip.ts";
 import { FRONT_TRUNK } from "./front-trunk.ts";
@@ -28,13 +31,19 @@ import { STEP_UP_LADDER } from "./ladders/step-up.ts";
 import { LOCOMOTION } from "./locomotion.ts";
 import { LOWER_ISOLATION } from "./lower-isolation.ts";
 import { LUNGE } from "./lunge.ts";
+import { MIXED_HOLD } from "./mixed-hold.ts";
+import { MOBILITY } from "./mobility.ts";
+import { POWER_LIFT } from "./power-lift.ts";
 import { PULL_UP } from "./pull-up.ts";
 import { PUSH_UP } from "./push-up.ts";
+import { ROTATION } from "./rotation.ts";
+import { SHOULDER_ISOLATION } from "./shoulder-isolation.ts";
 import { SIDE_PLANK } from "./side-plank.ts";
 import { SINGLE_LEG } from "./single-leg.ts";
 import { SQUAT } from "./squat.ts";
 import { SQUAT_SUPPORT } from "./squat-support.ts";
 import { STEP_UP } from "./step-up.ts";
+import { THROW } from "./throw.ts";
 import { TRUNK } from "./trunk.ts";
 import { UPPER_ISOLATION } from "./upper-isolation.ts";
 import { UPSIDE_DOWN } from "./upside-down.ts";
@@ -54,6 +63,8 @@ const EXERCISES: readonly Exercise[] = [
   ...CALF,
   ...LOWER_ISOLATION,
   ...JUMP,
+  ...THROW,
+  ...POWER_LIFT,
   ...PUSH_UP,
   ...HORIZONTAL_PUSH,
   ...DIP,
@@ -66,10 +77,17 @@ const EXERCISES: readonly Exercise[] = [
   ...FRONT_TRUNK,
   ...SIDE_PLANK,
   ...TRUNK,
+  ...ROTATION,
+  ...MIXED_HOLD,
   ...CARRY,
   ...LOCOMOTION,
+  ...CONDITIONING,
   ...UPPER_ISOLATION,
+  ...ARM_ISOLATION,
+  ...SHOULDER_ISOLATION,
   ...WARM_UP,
+  ...MOBILITY,
+  ...BALANCE,
 ];
 
 const LADDERS: readonly Ladder[] = [

@@ -1,12 +1,19 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../day.ts";
 import { CATALOGUE } from "../exercises/index.ts";
-import type { Dose, Exercise, SetDose, Statement } from "../model/index.ts";
+import type { Exercise, Statement } from "../model/index.ts";
 import { STATEMENT_TABLE } from "../tables/index.ts";
-import { FULL_ROOM, madeUpPerson, madeUpPlace, PRINTED_MOVEMENTS } from "../testing/index.ts";
+import {
+  askedAt,
+  CHECK_DOSES,
+  type CheckDose,
+  FULL_ROOM,
+  madeUpPlace,
+  PRINTED_MOVEMENTS,
+  stating,
+} from "../testing/index.ts";
 import { admitter } from "./admit.ts";
 import { clearanceOf } from "./clearance.ts";
-import type { Effort } from "./dose-words.ts";
 import { gradesOf } from "./grade.ts";
 
 /** Section 5.3b of the guide to the catalogue: row, preferred, named stressful. */
@@ -42,45 +49,11 @@ const PRINTED = `
 const ON = day("2027-03-01");
 const ROOM = madeUpPlace({ equipment: FULL_ROOM });
 
-/** The five doses of the guide's own check: share and repetitions left, or seconds; effort of conditioning. */
-const DOSES = {
-  light: { percent: 45, left: 5, seconds: 10, effort: "easy" },
-  untrained: { percent: 60, left: 4, seconds: 15, effort: "steady" },
-  middle: { percent: 65, left: 3, seconds: 25, effort: "steady" },
-  trained: { percent: 82, left: 2, seconds: 45, effort: "hard" },
-  heavy: { percent: 90, left: 1, seconds: 60, effort: "hard" },
-} as const;
-type Named = keyof typeof DOSES;
-
-function asked(exercise: Exercise, named: Named): { dose: Dose; effort?: Effort } {
-  const { percent, left, seconds, effort } = DOSES[named];
-  const each = { eachSide: exercise.eachSide };
-  const span = (value: number) => ({ from: value, to: value });
-  if (exercise.amounts === "hold") {
-    const { from, to } = exercise.hold!;
-    return {
-      dose: { sets: [{ ...each, amount: { kind: "hold", span: span(Math.max(from, Math.min(to, seconds))) } }] },
-    };
-  }
-  if (exercise.mode === "cyclic")
-    return { dose: { sets: [{ ...each, amount: { kind: "time", span: span(300) } }] }, effort };
-  const effortOf = { ...each, percent, reserve: span(left) };
-  const set: SetDose =
-    exercise.amounts === "reps"
-      ? { ...effortOf, amount: { kind: "reps", span: span(8) } }
-      : { ...effortOf, amount: { kind: exercise.amounts, span: span(20) } };
-  return { dose: { sets: [set] } };
-}
-
-function stating(statement: Statement) {
-  return madeUpPerson({ cautions: [{ statement, from: day("2027-01-01"), recheck: day("2028-01-01"), who: "them" }] });
-}
-
 /** By the coach's hand, so that only limits can refuse: what is asked for here is never a matter of skill. */
-function admit(statement: Statement, exercise: Exercise, named: Named) {
+function admit(statement: Statement, exercise: Exercise, named: CheckDose) {
   const person = stating(statement);
   const context = { person, place: ROOM, catalogue: CATALOGUE, on: ON, byHand: true };
-  const { dose, effort } = asked(exercise, named);
+  const { dose, effort } = askedAt(exercise, named);
   return admitter(context)(exercise, dose, effort);
 }
 
@@ -120,13 +93,13 @@ for (const [index, { row, preferred, stressful }] of PRINTED.entries()) {
       for (const [which, exercise] of formsOf(name)) {
         if (from === "heavy") {
           test(`${name}, ${which}, is never done heavy`, () => {
-            const { dose, effort } = asked(exercise, "heavy");
+            const { dose, effort } = askedAt(exercise, "heavy");
             const clearance = clearanceOf(stating(id), ON);
             const raw = gradesOf(exercise, dose, effort === undefined ? {} : { effort });
             const over = Object.entries(clearance.ceilings).some(
               ([tag, { grade }]) => (raw[tag as "grip"] ?? 0) > grade,
             );
-            expect(over || (limits.percent ?? 100) < DOSES.heavy.percent).toBe(true);
+            expect(over || (limits.percent ?? 100) < CHECK_DOSES.heavy.percent).toBe(true);
             const admission = admit(id, exercise, "heavy");
             if (admission.ok) {
               expect(admission.dose).not.toEqual(dose);
@@ -137,7 +110,7 @@ for (const [index, { row, preferred, stressful }] of PRINTED.entries()) {
           });
           continue;
         }
-        const at: Named[] =
+        const at: CheckDose[] =
           from === "middle" ? ["middle", "trained", "heavy"] : ["light", "untrained", "middle", "trained", "heavy"];
         test(`${name}, ${which}, is refused ${from === undefined ? "at every dose" : "from a middle dose on"}`, () => {
           for (const named of at) {

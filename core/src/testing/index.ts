@@ -1,3 +1,4 @@
+export * from "./asked-doses.ts";
 export * from "./commented-programme.ts";
 export * from "./doses.ts";
 export * from "./events.ts";
