@@ -7,7 +7,7 @@ import { CATALOGUE } from "../../core/src/exercises/index.ts";
 import { foldRecord } from "../../core/src/measures/index.ts";
 import { readPlaces, readProgramme, readRoster } from "../../core/src/model/index.ts";
 import { morningFor, nextRevision } from "../../core/src/revise/index.ts";
-import { DEMO_PROGRAMME, DEMO_STORIES, DEMO_WEEKS, demoRecords } from "../../core/src/simulate/index.ts";
+import { DEMO_PROGRAMME, DEMO_SEED, DEMO_STORIES, DEMO_WEEKS, demoRecords } from "../../core/src/simulate/index.ts";
 
 const text = (name: string) => readFileSync(new URL(name, import.meta.url), "utf8");
 const places = readPlaces(text("places.yaml"), "places.yaml");
@@ -39,12 +39,12 @@ function lived(id: string, days: number) {
     catalogueHash: "test",
     hash: (of: string) => createHash("sha256").update(of).digest("hex"),
   };
-  const { events, revisions } = demoRecords(1, situation, toInstant, DEMO_STORIES[id]!);
+  const { events, revisions } = demoRecords(DEMO_SEED, situation, toInstant, DEMO_STORIES[id]!);
   const known = { ...situation, events, revisionOf: (name: string) => revisions.find((plan) => plan.id === name) };
   return { known, revisions, planned: { ...known, plan: nextRevision(known) } };
 }
 
-describe.each([0, 3, 6])("ten weeks of records and %i days", (days) => {
+describe.each([0, 1, 2, 3, 4, 5, 6])("ten weeks of records and %i days", (days) => {
   const all = Object.keys(DEMO_STORIES).map((id) => lived(id, days));
   const { people: list } = morningFor(
     all.map(({ planned }) => planned),
@@ -74,7 +74,7 @@ describe.each([0, 3, 6])("ten weeks of records and %i days", (days) => {
       expect(new Set(events.map(({ id }) => id)).size).toBe(events.length);
       const last = Math.max(...events.map(({ at }) => known.dayOf(at)));
       expect(last).toBeLessThan(known.today);
-      expect(last).toBeGreaterThan(known.today - 7);
+      expect(last).toBeGreaterThanOrEqual(known.today - 7);
       expect(foldRecord(events).sessions.length).toBeGreaterThan(15);
     }
   });

@@ -21,7 +21,7 @@ export interface DemoRecords {
 
 /**
  * Seeded records of one made-up person from the first day of their plan up to the day before today, phase by phase, each
- * by the plan that stood then. The same arguments give the same records.
+ * by the plan that stood then. The same arguments give the same records, and a later first day the same ones later.
  *
  * @param seed any whole number
  * @param situation facts; its `on` is the first day, its `today` the first day without a record
@@ -33,7 +33,7 @@ export function demoRecords(
   toInstant: (day: Day, minutes: number) => number,
   story: DemoStory,
 ): DemoRecords {
-  const scribe = new Scribe(seed, situation.person.id);
+  const scribe = new Scribe(seed, situation.person.id, situation.on);
   const revisions: Plan[] = [];
   const come: { readonly plan: Plan; readonly day: SessionDay }[] = [];
   for (const { on, to } of daysOfPhases(situation)) {
@@ -43,7 +43,7 @@ export function demoRecords(
     revisions.push(plan);
     const here = sessionDays({ ...known, plan })
       .filter(({ day }) => on <= day && day <= to && day < situation.today)
-      .filter(({ day }) => chance(seed, day, DRAW.came).happens(COMES))
+      .filter(({ day }) => chance(seed, day - situation.on, DRAW.came).happens(COMES))
       .map((day) => ({ plan, day }));
     come.push(...here);
     const isLast = to >= situation.today - 1;
@@ -67,11 +67,13 @@ class Scribe {
   hasEnded = false;
   readonly #seed: number;
   readonly #person: string;
+  readonly #on: Day;
   readonly #ids: Chance;
 
-  constructor(seed: number, person: string) {
+  constructor(seed: number, person: string, on: Day) {
     this.#seed = seed;
     this.#person = person;
+    this.#on = on;
     this.#ids = chance(seed, ...[...person].map((letter) => letter.codePointAt(0)!), DRAW.id);
   }
 
@@ -94,7 +96,7 @@ class Scribe {
       const over = left === undefined || left > 1 || occurrence.light ? undefined : story.passes[slot.key];
       for (const set of slot.dose.sets.keys()) {
         clock += 3 * MINUTE_MS;
-        const draw = chance(this.#seed, day, set, slots.indexOf(slot), DRAW.set);
+        const draw = chance(this.#seed, day - this.#on, set, slots.indexOf(slot), DRAW.set);
         this.#write("set-done", setOf(slot, set, draw, over), { ...of, slot: slot.key, set }, clock);
       }
       const { hurts } = story;

@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { addDays, type Day, day, parseDay, printDay, WEEKDAYS, weekdayOf } from "@stave/core/day";
-import { DEMO_PROGRAMME, DEMO_STORIES, DEMO_WEEKS, demoRecords } from "@stave/core/simulate";
+import { DEMO_PROGRAMME, DEMO_SEED, DEMO_STORIES, DEMO_WEEKS, demoRecords } from "@stave/core/simulate";
 import { toInstant } from "../documents/calendar/index.ts";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
 import { Changes, fillPractice, Practice } from "../practice/index.ts";
@@ -9,7 +9,6 @@ import type { Io } from "./answer.ts";
 import { DEMO_START, demoFolder } from "./demo-room.ts";
 import { type ProgrammeFile, placeOf, type Roster, readPeople, readProgrammes } from "./world.ts";
 
-const SEED = 1;
 /** Events of one batch, as a phone sends them. */
 const BATCH = 100;
 
@@ -22,7 +21,7 @@ export function shiftDates(text: string, days: number): string {
 }
 
 /**
- * Fills a store with the made-up room as if its first Monday were that of this week, and for three of its people the
+ * Fills a store with the made-up room as if its first Monday were that of this week, and for a few of its people the
  * one ten weeks before, with records since then that end yesterday.
  */
 export async function fillDemo(store: Store, today: Day, now: number, io: Pick<Io, "err">): Promise<void> {
@@ -32,15 +31,15 @@ export async function fillDemo(store: Store, today: Day, now: number, io: Pick<I
   const monday = addDays(today, -WEEKDAYS.indexOf(weekdayOf(today)));
   const recorded = people.filter(({ id }) => id in DEMO_STORIES);
   const others = people.filter(({ id }) => !(id in DEMO_STORIES));
+  const first = addDays(monday, -7 * DEMO_WEEKS);
   for (const [group, on, programmeOf] of [
     [others, monday, ({ programme }: { readonly programme?: string }) => programme ?? "harbour-steps"],
-    [recorded, addDays(monday, -7 * DEMO_WEEKS), () => DEMO_PROGRAMME],
+    [recorded, first, () => DEMO_PROGRAMME],
   ] as const) {
-    const shift = on - day(DEMO_START);
     await fillPractice(store, LOCAL_PRACTICE, {
       programmes: new Map(programmes.map(({ hash, text }) => [hash, text])),
-      places: shiftDates(texts.places, monday - day(DEMO_START)),
-      people: shiftDates(texts.people, shift),
+      places: shiftDates(texts.places, first - day(DEMO_START)),
+      people: shiftDates(texts.people, on - day(DEMO_START)),
       training: group.map((person) => ({ person, programme: hashOf.get(programmeOf(person))! })),
       on,
       keepStarts: false,
@@ -53,7 +52,7 @@ export async function fillDemo(store: Store, today: Day, now: number, io: Pick<I
     const facts = (await practice.facts(person.id))!;
     const { zone } = placeOf(person, roster);
     const { events, revisions } = demoRecords(
-      SEED,
+      DEMO_SEED,
       { ...facts, today },
       (on, minutes) => toInstant(on, minutes, zone),
       DEMO_STORIES[person.id]!,
