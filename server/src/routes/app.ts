@@ -137,6 +137,7 @@ export async function makeApp(serving: Serving, options: AppOptions): Promise<Fa
         ...(input === undefined ? {} : { body: input }),
         response: {
           200: event === undefined ? output : { content: { "text/event-stream": { schema: z.string() } } },
+          ...(name === "bundle" ? { 304: z.undefined().describe("Nothing changed") } : {}),
           ...PROBLEMS,
         },
       },

@@ -290,6 +290,7 @@ test("the description is OpenAPI 3.1 and names every route, with its word and it
     ([name, { method, path }]) => `${name} ${method} ${API_ROOT}${path.replace(/:(\w+)/g, "{$1}")}`,
   );
   expect(described.toSorted()).toEqual([...routes, `openapi GET ${API_ROOT}/openapi.json`].toSorted());
+  expect(Object.keys(json.paths[`${API_ROOT}/bundle`].get.responses)).toContain("304");
   for (const methods of Object.values<Record<string, { responses: object }>>(json.paths))
     for (const { responses } of Object.values(methods))
       expect(Object.keys(responses)).toEqual(expect.arrayContaining(["200", "4XX", "5XX"]));
