@@ -3,11 +3,12 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { API_ROOT, type DecisionInput, type PersonOutput } from "@stave/core/api";
 import { day } from "@stave/core/day";
-import { readPlaces, readProgramme, readRoster, type StaveEvent } from "@stave/core/model";
+import { type Bundle, readPlaces, readProgramme, readRoster, type StaveEvent } from "@stave/core/model";
 import { sha256 } from "../../../../server/src/made-by.ts";
 import { fillPractice } from "../../../../server/src/practice/index.ts";
 import { newLink, type Running, serveApi } from "../../../../server/src/routes/index.ts";
 import { openStore, type Store } from "../../../../server/src/store/index.ts";
+import { makeToken } from "../kept/index.ts";
 import { Way } from "./way.ts";
 
 const HERE = new URL(".", import.meta.url);
@@ -90,6 +91,26 @@ export class Gym {
   /** @returns what devices sent, as it stands in the store */
   async stored(): Promise<readonly StaveEvent[]> {
     return (await this.#store!.eventsOf(PRACTICE, PERSON)).map(({ event }) => event);
+  }
+
+  /** @returns the token of a phone that was linked, without its page */
+  async token(): Promise<string> {
+    const token = makeToken();
+    const response = await this.post("/links/exchange", { link: (await this.link()).slice(5), token }, {});
+    if (!response.ok) throw new Error(await response.text());
+    return token;
+  }
+
+  /** @returns up to where the person's record was received */
+  async position(): Promise<number> {
+    return (await this.#store!.eventsOf(PRACTICE, PERSON)).at(-1)?.position ?? 0;
+  }
+
+  /** @returns the bundle that a phone would get now */
+  async bundle(token: string): Promise<Bundle> {
+    const { port } = this.#running!;
+    const headers = { authorization: `Bearer ${token}` };
+    return (await (await fetch(`http://127.0.0.1:${port}${API_ROOT}/bundle`, { headers })).json()) as Bundle;
   }
 
   /** The coach's word, by the coach's own page. */
