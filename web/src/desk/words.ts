@@ -1,4 +1,4 @@
-import { plural, printLoad, printNumber, printSpan } from "@stave/core/text";
+import { plural, printNumber, printSpan } from "@stave/core/text";
 import type { Load } from "@stave/core/units";
 
 /** Dates and hours follow the reader's own habits within English; a language that is none gives British ones. */
@@ -18,6 +18,11 @@ const SMALL = ["no", "one", "two", "three", "four", "five", "six", "seven", "eig
 function counted(count: number, one: string, many: string): string {
   const small = SMALL[count];
   return small === undefined ? plural(count, one, many) : `${small} ${count === 1 ? one : many}`;
+}
+
+/** An estimate to a tenth of its unit: more digits would say more than is known. */
+function tenth({ value }: Load): string {
+  return printNumber(value, 1);
 }
 
 function begun(sentence: string): string {
@@ -194,7 +199,7 @@ export const words = {
     columns: { name: "Name", programme: "Programme", last: "Last record", next: "Next session", waiting: "To decide" },
     noRecord: "none",
     noNext: "none planned",
-    next: (day: string, hour: string, title: string) => `${day}, ${hour}, session ${title}`,
+    next: (day: string, hour: string, title: string) => `${day}, ${hour}, ${words.person.session(title)}`,
   },
 
   person: {
@@ -227,7 +232,6 @@ export const words = {
     order: (order: number) => `Place ${order}`,
     pair: "in turn",
     openSlot: (exercise: string) => `${exercise}: why, record, change`,
-    leftOpen: "Left open",
     apart: " · ",
     from: (first: string, last: string) => (first === last ? first : `${first} to ${last}`),
     noWeek: "This plan has no week.",
@@ -238,7 +242,7 @@ export const words = {
     record: "Record, by movement",
     noRecord: "No set is on record yet.",
     capacity: (value: Load, low: Load, high: Load, sessions: number) =>
-      `Can lift about ${printLoad(value)} once; 80 % between ${printNumber(low.value, 1)} and ${printLoad(high)}, from ${plural(sessions, "session", "sessions")}.`,
+      `Can lift about ${tenth(value)} ${value.unit} once; 80 % between ${tenth(low)} and ${tenth(high)} ${high.unit}, from ${plural(sessions, "session", "sessions")}.`,
     noCapacity: "What can be lifted cannot be judged.",
     history: "Decided",
     noHistory: "Nothing has been decided yet.",

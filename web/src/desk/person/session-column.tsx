@@ -38,7 +38,7 @@ function Lines({ title, lines }: { readonly title: string; readonly lines: reado
 
 /** One session of the week: a column where there is room, a list where there is none. */
 export function SessionColumn({ session, placed, column, height, date, units, names, records, pinned, open }: Props) {
-  const { minutes, when, warmup, conditioning, leftOpen } = words.person;
+  const { minutes, when, warmup, conditioning } = words.person;
   const title = words.person.session(session.title);
   return (
     <section className={style["session"]} aria-label={title}>
@@ -81,7 +81,7 @@ export function SessionColumn({ session, placed, column, height, date, units, na
         <Lines title={conditioning} lines={sayEasyWork(session.conditioning, names, units)} />
         {session.open.map(({ key, why }) => (
           <p key={key} className={`small ${style["leftOpen"]}`}>
-            <strong>{leftOpen}.</strong> {sayReasons(why, names)}
+            {sayReasons(why, names)}
           </p>
         ))}
       </div>
