@@ -1,4 +1,5 @@
 /** `npm run bench -- [--json] [--only NAME]`: ratios against a baseline in the same run; never part of the tests. */
+import { catalogueLoad } from "./catalogue-load.ts";
 import { checkRead } from "./check-read.ts";
 import { medianTime, unitJob } from "./clock.ts";
 import { demoCold } from "./demo-cold.ts";
@@ -10,6 +11,7 @@ import { schedule16x6 } from "./schedule-16x6.ts";
 
 const MEASURES: readonly Measure[] = [
   checkRead,
+  catalogueLoad,
   schedule1x4,
   schedule16x6,
   demoCold,

@@ -69,3 +69,9 @@ test("takes the ends of its ranges and refuses what lies beyond", () => {
   ];
   for (const call of beyond) expect(call).toThrow(RangeError);
 });
+
+test("a day is the shortest time in which a loss has a pace", () => {
+  expect(lossRate(70, 69.9, 1 / 7).kgPerWeek).toBeCloseTo(0.7, 9);
+  expect(() => lossRate(70, 69.9, 0.14)).toThrow(/weeks/);
+  expect(() => lossRate(30, 30, 1)).not.toThrow();
+});

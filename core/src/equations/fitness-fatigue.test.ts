@@ -59,3 +59,8 @@ test("refuses days that are not there and a loss that never passes", () => {
     expect(() => daysToGood({ ...usual, ...wrong })).toThrow(RangeError);
   }
 });
+
+test("half a day on, the doses of the day before count and those of the day itself do not", () => {
+  expect(performanceOn(cyclist, [100, 100], 2.5)).not.toBe(performanceOn(cyclist, [100], 2.5));
+  expect(performanceOn(cyclist, [100, 100], 1.5)).toBe(performanceOn(cyclist, [100], 1.5));
+});

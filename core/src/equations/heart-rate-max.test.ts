@@ -87,3 +87,17 @@ describe.each(Object.entries(HEART_RATE_EQUATIONS))("%s", (name, { ageY }) => {
     expect(HEART_RATE_EQUATIONS[name as HeartRateEquationName].miss.from).toBe(10);
   });
 });
+
+published("tanaka2001", "people of the studies", [
+  ["printed", "351 studies", () => HEART_RATE_EQUATIONS.tanaka.people, 18_712, 0],
+]);
+published("gellish2007", "people followed", [
+  ["printed", "908 tests", () => HEART_RATE_EQUATIONS.gellish.people, 132, 0],
+]);
+published("gulati2010", "women tested", [["printed", "abstract", () => HEART_RATE_EQUATIONS.gulati.people, 5437, 0]]);
+
+test("ages are those printed, or the ones we took where none was", () => {
+  const ages = Object.values(HEART_RATE_EQUATIONS).map(({ ageY }) => `${ageY.from}–${ageY.to}`);
+  expect(ages).toEqual(["18–65", "18–80", "27–78", "30–74", "18–50", "40–89", "40–89"]);
+  expect([BETA_BLOCKED.ageY, BETA_BLOCKED.people]).toEqual([{ from: 40, to: 80 }, 334]);
+});

@@ -89,3 +89,9 @@ test("the errors of the trials are as printed: up to 6.9 kg, correlations 0.70 t
 test("refuses repetitions outside 1 to 12", () => {
   for (const reps of [0, 13, 4.5, Number.NaN]) expect(() => oneRepMax(kg(60), reps)).toThrow(RangeError);
 });
+
+published("hutchinsGearhart2010", "men tried", [
+  ["printed", "bench press", () => ONE_REP_MAX_TRIALS[1]!.people, 27, 0],
+  ["printed", "curl", () => ONE_REP_MAX_TRIALS[2]!.people, 27, 0],
+]);
+published("mayhew1995", "men tried", [["printed", "bench press", () => ONE_REP_MAX_TRIALS[0]!.people, 220, 0]]);

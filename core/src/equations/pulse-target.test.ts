@@ -68,3 +68,11 @@ test("takes the ends of its ranges and refuses what lies beyond, and a rest at o
   }
   expect([oxygenTarget(10, 0), oxygenTarget(90, 1)]).toEqual([3.5, 90]);
 });
+
+test("takes the ends of a share turned round", () => {
+  expect(pulseReserve(byAge(100), 99, 99)).toBe(0);
+  expect(pulseReserve(byAge(220), 30, 220)).toBe(1);
+  expect(() => pulseReserve(byAge(99), 30, 60)).toThrow(/highest/);
+  expect(() => pulseReserve(byAge(100), 100, 100)).toThrow(/resting/);
+  expect(() => pulseReserve(byAge(180), 29, 60)).toThrow(/resting/);
+});

@@ -73,3 +73,15 @@ test("a fat-free mass beyond 25 to 150 kg is refused", () => {
   expect(restingEnergyOfLean("1991", 150)).toBe(3610);
   for (const kg of [24.9, 150.1, Number.NaN]) expect(() => restingEnergyOfLean("1980", kg)).toThrow(RangeError);
 });
+
+published("mifflin1990", "people of the study", [
+  ["printed", "247 women and 251 men", () => RESTING_ENERGY.mifflin.people, 498, 0],
+]);
+published("mifflinEvidence", "per cent that the equation lay off in people with obesity", [
+  ["printed", "under", () => RESTING_ENERGY.mifflin.miss.from, -21, 0],
+  ["printed", "over", () => RESTING_ENERGY.mifflin.miss.to, 9, 0],
+]);
+published("rozaShizgal1984", "half-width of 95 %, kcal a day, restated", [
+  ["printed", "women", () => RESTING_ENERGY.roza.miss.from, 201, 0],
+  ["printed", "men", () => RESTING_ENERGY.roza.miss.to, 213, 0],
+]);

@@ -8,6 +8,7 @@ import {
   type FoldMethod,
   fatError,
   fatFromDensity,
+  SKINFOLDS,
 } from "./skinfolds.ts";
 
 const folds = (sex: "man" | "woman", method: FoldMethod, sum: number) => () => densityFromFolds(sex, method, sum, 30);
@@ -145,3 +146,14 @@ test("takes the ends of its ranges and refuses under 18, over its ages and sums 
     "71.1",
   ]);
 });
+
+published("jacksonPollock1978", "men measured", [["printed", "18 to 61 years", () => SKINFOLDS.man.people, 403, 0]]);
+published("jacksonPollockWard1980", "women measured", [
+  ["printed", "18 to 55 years", () => SKINFOLDS.woman.people, 331, 0],
+]);
+published("peterson2003", "mean % fat, folds and reference", [
+  ["printed", "men, reference", () => FOLD_BIAS.man.reference, 22.8, 0],
+  ["printed", "men, four folds", () => FOLD_BIAS.man["four folds"], 20, 0],
+  ["printed", "women, reference", () => FOLD_BIAS.woman.reference, 32.8, 0],
+  ["printed", "women, four folds", () => FOLD_BIAS.woman["four folds"], 31, 0],
+]);

@@ -6,8 +6,8 @@ export type FoldMethod = "three folds" | "seven folds";
 
 /** On whom the equations from folds to density were made; errors in per cent of fat follow from those of density. */
 export const SKINFOLDS = {
-  man: { source: "jacksonPollock1978", who: "man", people: 403, ageY: { from: 18, to: 61 } },
-  woman: { source: "jacksonPollockWard1980", who: "woman", people: 331, ageY: { from: 18, to: 55 } },
+  man: { source: "jacksonPollock1978", who: "men", people: 403, ageY: { from: 18, to: 61 } },
+  woman: { source: "jacksonPollockWard1980", who: "women", people: 331, ageY: { from: 18, to: 55 } },
 } as const satisfies Record<"man" | "woman", About>;
 
 /** Standard error of density, where printed. Source: jacksonPollock1978, jacksonPollockWard1980. */

@@ -60,3 +60,25 @@ test("an abdomen under the neck, a height in metres and a child are refused, in 
     expect(fat({ ...WOMAN, hipCm: 80 } as Girths, 120)).toBeLessThan(fat(WOMAN, 18));
   }
 });
+
+test("takes the ends of its ranges: girths, heights and what they give", () => {
+  const fine: readonly Girths[] = [
+    { sex: "man", heightCm: 120, neckCm: 38, abdomenCm: 70 },
+    { sex: "man", heightCm: 230, neckCm: 38, abdomenCm: 130 },
+    { sex: "man", heightCm: 178, neckCm: 20, abdomenCm: 60 },
+    { sex: "man", heightCm: 178, neckCm: 70, abdomenCm: 220 },
+    { sex: "woman", heightCm: 170, neckCm: 33, waistCm: 80, hipCm: 90 },
+  ];
+  for (const girths of fine) {
+    const fat = tapeFat(girths, 18);
+    expect(fat >= 2 && fat <= 70).toBe(true);
+  }
+  // 2.1 % is taken and 1.7 % is not: a girth was read wrong.
+  expect(tapeFat({ ...MAN, abdomenCm: 70 } as Girths, 30).toFixed(1)).toBe("2.1");
+  expect(() => tapeFat({ ...MAN, abdomenCm: 69.6 } as Girths, 30)).toThrow(/what the girths give/);
+});
+
+test("a height out of range is told as such", () => {
+  expect(() => tapeFat({ ...MAN, heightCm: 231 }, 30)).toThrow(/height in cm/);
+  expect(() => tapeFatByDensity({ ...MAN, heightCm: 119 }, 30)).toThrow(/height in cm/);
+});

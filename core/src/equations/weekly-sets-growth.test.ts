@@ -31,3 +31,7 @@ test("refuses what is negative, unknown or beyond the line", () => {
   expect(() => growthOfMoreSets(20.5)).toThrow(/from 0 to 20/);
   expect(growthOfMoreSets(0)).toEqual({ effect: 0, percent: 0 });
 });
+
+test("twenty sets more are the last that the line is drawn to", () => {
+  expect(growthOfMoreSets(20).percent).toBeCloseTo(7.4, 9);
+});
