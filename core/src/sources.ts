@@ -26,6 +26,10 @@ export const SOURCES = {
     cite: "ACSM, AND & DC 2016, Nutrition and athletic performance, protein 1.2–2.0 g/kg, as reported by Egan 2016, Nutr Bull",
     read: "secondary",
   },
+  acsm2026: {
+    cite: "ACSM 2026, Resistance training prescription for muscle function, hypertrophy, and physical performance in healthy adults: an overview of reviews, Med Sci Sports Exerc, as reported",
+    read: "secondary",
+  },
   acsmContinuum: {
     cite: "Older ACSM-based continuum of repetition maxima and per cent of 1RM, as restated on a teaching page",
     read: "secondary",
@@ -144,6 +148,10 @@ export const SOURCES = {
   },
   foster1998: {
     cite: "Foster 1998, Monitoring training in athletes with reference to overtraining syndrome, Med Sci Sports Exerc 30:1164–1168",
+    read: "primary",
+  },
+  fradkin2010: {
+    cite: "Fradkin et al. 2010, Effects of warming-up on physical performance: a systematic review with meta-analysis, J Strength Cond Res 24:140–148",
     read: "primary",
   },
   garber2011: {
@@ -382,6 +390,10 @@ export const SOURCES = {
     cite: "Schoenfeld, Ogborn & Krieger 2017, Dose-response relationship between weekly resistance training volume and increases in muscle mass, J Sports Sci 35:1073–1082",
     read: "primary",
   },
+  schoenfeld2019frequency: {
+    cite: "Schoenfeld, Grgic & Krieger 2019, How many times per week should a muscle be trained, J Sports Sci 37:1286–1295, as reported",
+    read: "secondary",
+  },
   schwellnus2022: {
     cite: "Schwellnus et al. 2022, IOC consensus on acute respiratory illness in athletes, Br J Sports Med 56:1066–1088",
     read: "secondary",
@@ -393,6 +405,10 @@ export const SOURCES = {
   silbernagel2007: {
     cite: "Silbernagel et al. 2007, Continued sports activity, using a pain-monitoring model, Am J Sports Med 35:897–906; the edges of its zones from memory",
     read: "memory",
+  },
+  singer2024: {
+    cite: "Singer et al. 2024, Give it a rest: inter-set rest interval duration and muscle hypertrophy, Front Sports Act Living 6:1429789",
+    read: "primary",
   },
   siri1961: { cite: "Siri 1961, Body composition from fluid spaces and density", read: "primary" },
   steele2023: {

@@ -24,7 +24,7 @@ describe("what commands answer", () => {
     expect(bad.exit).toBe(1);
     const { findings } = JSON.parse(bad.out);
     for (const finding of findings) expect(finding.line).toBeGreaterThan(0);
-    expect(new Set(findings.map(({ check }: { check: string }) => check)).size).toBe(6);
+    expect(new Set(findings.map(({ check }: { check: string }) => check)).size).toBe(8);
   });
 
   test("check --apply carries one remedy out, touches no other line, and the finding is gone", async () => {

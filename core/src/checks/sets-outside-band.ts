@@ -1,4 +1,4 @@
-import { type AskedSession, isDirectSet, type WeeklySets, weeklySets } from "../measures/index.ts";
+import { type AskedSession, isDirectSet, type WeeklySets } from "../measures/index.ts";
 import { type Catalogue, MUSCLES, type Muscle, type Programme, type Span } from "../model/index.ts";
 import { weeklyBand } from "../tables/index.ts";
 import { inSets, type Quarters, quarters } from "../units.ts";
@@ -72,12 +72,10 @@ function judgePhase(look: Look, phaseIndex: number): readonly Found<Data>[] {
   const at = phasePath(phaseIndex);
   const about = { phase: phase.key, title: phase.title, status: programme.status };
   const weeks = look.weeks[phaseIndex]!;
-  const counts = weeks.map(({ week, weeks: alike, light, sessions }): Count => {
-    return { week, weeks: alike, light, ...weeklySets(sessions, catalogue) };
-  });
+  const counts = weeks.map(({ week, weeks: alike, light, sets }): Count => ({ week, weeks: alike, light, ...sets }));
   const { unknown } = counts[0]!;
   const { sessions } = weeks.find(({ light }) => !light) ?? weeks[0]!;
-  const direct = directMuscles(sessions, catalogue);
+  let direct: ReadonlySet<Muscle> | undefined;
   const helping: { muscle: Muscle; sets: number }[] = [];
   const found: Found<Data>[] = [];
   for (const muscle of MUSCLES) {
@@ -88,9 +86,12 @@ function judgePhase(look: Look, phaseIndex: number): readonly Found<Data>[] {
       // With an exercise that nobody knows the count is short, so "too little" cannot be told.
       if (worst === undefined || (side === "under" && unknown.length > 0)) continue;
       const size = sizeOf(worst, muscle);
-      if (side === "under" && !band.own && !direct.has(muscle) && !MOVERS.includes(muscle)) {
-        helping.push({ muscle, sets: inSets(size) });
-        continue;
+      if (side === "under" && !band.own && !MOVERS.includes(muscle)) {
+        direct ??= directMuscles(sessions, catalogue);
+        if (!direct.has(muscle)) {
+          helping.push({ muscle, sets: inSets(size) });
+          continue;
+        }
       }
       const weeks = wrong.flatMap((count) => count.weeks).sort((a, b) => a - b);
       const data = { ...about, side, muscle, sets: inSets(size), from: band.from, to: band.to, own: band.own };

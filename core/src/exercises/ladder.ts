@@ -29,13 +29,29 @@ export function ladderOf(catalogue: Catalogue, id: ExerciseId): Ladder | undefin
  * @example distance(CATALOGUE, "body-squat", "goblet-squat") //=> 1
  */
 export function distance(catalogue: Catalogue, from: ExerciseId, to: ExerciseId): number | undefined {
-  const ways = catalogue.ladders.flatMap(({ start, steps }) => {
-    if (from === to) return start === from || steps.some((step) => step.to === from || step.from === from) ? [0] : [];
-    const up = stepsFrom(steps, from).get(to);
-    const down = stepsFrom(steps.map(turned), from).get(to);
-    return up !== undefined ? [up] : down !== undefined ? [-down] : [];
-  });
-  return ways.sort((a, b) => Math.abs(a) - Math.abs(b))[0];
+  return distancesFrom(catalogue, from).get(to);
+}
+
+/** Ladders of a catalogue never change, and a plan asks for the same ways over and over. */
+const KNOWN = new WeakMap<Catalogue, Map<ExerciseId, ReadonlyMap<ExerciseId, number>>>();
+
+function distancesFrom(catalogue: Catalogue, from: ExerciseId): ReadonlyMap<ExerciseId, number> {
+  const known = KNOWN.get(catalogue) ?? new Map<ExerciseId, ReadonlyMap<ExerciseId, number>>();
+  KNOWN.set(catalogue, known);
+  const before = known.get(from);
+  if (before !== undefined) return before;
+  const found = new Map<ExerciseId, number>();
+  for (const { start, steps } of catalogue.ladders) {
+    if (start === from || steps.some((step) => step.to === from || step.from === from)) found.set(from, 0);
+    const up = stepsFrom(steps, from);
+    const down = stepsFrom(steps.map(turned), from);
+    for (const [to, count] of [...up, ...[...down].map(([to, count]) => [to, -count] as const)]) {
+      const other = found.get(to);
+      if (to !== from && (other === undefined || Math.abs(count) < Math.abs(other))) found.set(to, count);
+    }
+  }
+  known.set(from, found);
+  return found;
 }
 
 /**

@@ -10,6 +10,7 @@ export * from "./hard-muscles.ts";
 export * from "./lanes-trained.ts";
 export * from "./lifts-from.ts";
 export * from "./light-week.ts";
+export * from "./near-sets.ts";
 export * from "./ramp.ts";
 export type * from "./record.ts";
 export * from "./session-load.ts";

@@ -54,13 +54,16 @@ function learningDose(exercise: Exercise, sets: number): Dose {
   return count > 1 ? { ...dose, restS: LEARNING.restS } : dose;
 }
 
-/** A key that no slot has: the exercise's own id, cut to what a file takes, with a number where it is taken. */
-function freeKey(programme: Programme, exercise: Exercise): string {
+/** Keys that no slot has: those wanted, cut to what a file takes, with a number where they are taken. */
+export function freeKeys(programme: Programme, wanted: readonly string[]): readonly string[] {
   const taken = new Set(slotPlaces(programme).map(({ slot }) => slot.slot));
-  const wanted = exercise.id.slice(0, LONGEST_KEY - "-999".length).replace(/-$/, "");
-  let key = wanted;
-  for (let n = 2; taken.has(key); n++) key = `${wanted}-${n}`;
-  return key;
+  return wanted.map((each) => {
+    const stem = each.slice(0, LONGEST_KEY - "-999".length).replace(/-$/, "");
+    let key = stem;
+    for (let n = 2; taken.has(key); n++) key = `${stem}-${n}`;
+    taken.add(key);
+    return key;
+  });
 }
 
 /** @returns true when everything the exercise needs is in the place, or no place is given */
@@ -91,7 +94,7 @@ export function newSlotCures(input: CheckInput, phaseIndex: number, exercises: r
         const session = phase.sessions[s]!;
         if (session.work.flatMap(slotsOf).length >= MOST_SLOTS) return [];
         const slot: Slot = {
-          slot: freeKey(input.programme, exercise),
+          slot: freeKeys(input.programme, [exercise.id])[0]!,
           pattern: exercise.pattern,
           first: exercise.id,
           down: 1,

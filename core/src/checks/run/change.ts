@@ -1,8 +1,8 @@
-import type { Block, Dose, Path, Programme } from "../../model/index.ts";
+import type { Block, Dose, Path, Programme, WarmUp } from "../../model/index.ts";
 
 /** A change to a programme in the terms of the model. All paths are those of the programme before any of the changes. */
 export type Change =
-  | { readonly op: "set"; readonly at: Path; readonly value: Dose | Block | string | number }
+  | { readonly op: "set"; readonly at: Path; readonly value: Dose | Block | readonly WarmUp[] | string | number }
   | { readonly op: "insert"; readonly at: Path; readonly value: Block }
   | { readonly op: "remove"; readonly at: Path };
 
@@ -30,13 +30,19 @@ function backwards(a: Change, b: Change): number {
 /**
  * A programme with changes made. The programme given stays as it is; what is not touched is shared.
  *
- * @param changes a place is put in or taken out of a list of sessions' work
+ * @param changes a place is put in or taken out of a list, or something that need not be said is taken out
  */
 export function changed(programme: Programme, changes: readonly Change[]): Programme {
   let after: unknown = programme;
   for (const change of changes) if (change.op === "set") after = setAt(after, change.at, change.value);
   for (const change of changes.filter((each) => each.op !== "set").sort(backwards)) {
     const list = change.at.slice(0, -1);
+    const key = change.at.at(-1);
+    if (typeof key === "string") {
+      const { [key]: _, ...rest } = valueAt(after, list) as Readonly<Record<string, unknown>>;
+      after = setAt(after, list, rest);
+      continue;
+    }
     const copy = [...(valueAt(after, list) as readonly unknown[])];
     const index = Number(change.at.at(-1));
     if (change.op === "insert") copy.splice(index, 0, change.value);

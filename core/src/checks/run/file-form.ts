@@ -7,6 +7,7 @@ import {
   printDose,
   type Slot,
   UP_UNSAID,
+  type WarmUp,
   wayUnsaid,
 } from "../../model/index.ts";
 import type { Change } from "./change.ts";
@@ -41,8 +42,19 @@ function blockJson(block: Block): Json {
   return slotJson(block);
 }
 
-function valueJson(value: Dose | Block | string | number): Json {
+function warmUpJson(item: WarmUp): Json {
+  if ("ramp" in item) return { ramp: item.ramp, sets: item.sets };
+  const { do: exercise, dose, or } = item;
+  return { do: exercise, dose: printDose(dose), ...(or === undefined ? {} : { or }) };
+}
+
+function isWarmUp(value: Dose | Block | readonly WarmUp[]): value is readonly WarmUp[] {
+  return Array.isArray(value);
+}
+
+function valueJson(value: Dose | Block | readonly WarmUp[] | string | number): Json {
   if (typeof value !== "object") return value;
+  if (isWarmUp(value)) return value.map(warmUpJson);
   return "sets" in value ? printDose(value) : blockJson(value);
 }
 

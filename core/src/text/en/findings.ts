@@ -1,9 +1,9 @@
 import type { CheckId } from "../../checks/index.ts";
 import { REPS_WHEN_OPEN, REST_WHEN_UNSAID_S } from "../../measures/index.ts";
-import { type Data, dataIn, dataListIn, numberIn, numbersIn, said, wordsIn } from "../facts.ts";
-import { listed, plural, printNumber, runs } from "./number.ts";
-import { minutesOf, printMinutes } from "./units.ts";
-import { lanes, muscles, statuses } from "./words.ts";
+import { type Data, dataIn, dataListIn, listIn, numberIn, numbersIn, said, wordsIn } from "../facts.ts";
+import { listed, plural, printNumber, printSpan, runs } from "./number.ts";
+import { minutesOf, printDuration, printMinutes } from "./units.ts";
+import { goals, lanes, muscles, statuses } from "./words.ts";
 
 function phaseTitle(data: Data): string {
   return `“${said(data, "title")}”`;
@@ -115,6 +115,102 @@ function oneSided(data: Data): string {
     : `${name} is done with both sides at once, and its dose says “each side”.`;
 }
 
+function spanIn(data: Data, name: string): string {
+  const span = dataIn(data, name) ?? {};
+  return printSpan(numberIn(span, "from"), numberIn(span, "to"));
+}
+
+function weekOf(data: Data): string {
+  const from = numberIn(data, "fromWeek");
+  return Number.isFinite(from) ? ` from week ${from}` : "";
+}
+
+function musclesIn(data: Data): string {
+  return listed(wordsIn(data, "muscles").map((name) => muscles[name as keyof typeof muscles] ?? name));
+}
+
+function holdOutside(data: Data): string {
+  return `${spanIn(data, "asked")} s are asked of ${said(data, "name")}${weekOf(data)}, and ${spanIn(data, "range")} s suit this hold. Beyond that a harder form does more than the clock.`;
+}
+
+function restTooShort(data: Data): string {
+  const goal = goals[said(data, "goal") as keyof typeof goals] ?? said(data, "goal");
+  return `${printDuration(numberIn(data, "restS"))} of rest for ${said(data, "name")}${weekOf(data)}; ${printDuration(numberIn(data, "least"))} or more serves ${goal} better.`;
+}
+
+function outsideTable(data: Data): string {
+  const goal = goals[said(data, "goal") as keyof typeof goals] ?? said(data, "goal");
+  if (said(data, "goal") === "size") {
+    return `${spanIn(data, "reps")} repetitions near the limit build muscle, and ${said(data, "name")} asks for “${said(data, "dose")}”${weekOf(data)}.`;
+  }
+  const rows = dataListIn(data, "bands").map((band) => `${spanIn(band, "percent")} % × ${spanIn(band, "reps")}`);
+  return `0 doses of ${laneOf(data)} in ${phaseTitle(data)} reach what the tables give for ${goal} of ${statusOf(data)}: ${listed(rows, "or")}. The first is ${said(data, "slotName")}, “${said(data, "dose")}”.`;
+}
+
+function muscleOnce(data: Data): string {
+  const named = dataListIn(data, "muscles").map(
+    (each) => `${muscleOf(each)} (${printNumber(numberIn(each, "sets"))} sets in “${said(each, "session")}”)`,
+  );
+  return `1 session a week trains these in ${phaseTitle(data)}: ${listed(named)}.`;
+}
+
+function closeSessions(data: Data): string {
+  const [hours, wanted] = [numberIn(data, "hours"), numberIn(data, "wanted")];
+  const free = numberIn(data, "days");
+  const days = Number.isFinite(free) ? `${plural(free, "day", "days")} a week` : "whatever days they have";
+  const what = data["helping"] === true ? "loaded hard in both, in one of them as helpers" : "hard in both";
+  return `${hours} h from “${said(data, "before")}” to “${said(data, "title")}” cannot be avoided (${days}), and ${wanted} are wanted: ${musclesIn(data)}, ${what}.`;
+}
+
+function jumpInSets(data: Data): string {
+  const named = dataListIn(data, "muscles").map(
+    (each) =>
+      `${muscleOf(each)} ${printNumber(numberIn(each, "sets"))} sets after ${printNumber(numberIn(each, "mean"))}`,
+  );
+  return `More than 20 % and 3 sets over the mean of the last ${said(data, "known")} full weeks, in week ${said(data, "fromWeek")} of ${phaseTitle(data)}: ${listed(named)}.`;
+}
+
+function notServed(data: Data): string {
+  const groups = listIn(data, "groups").map((group) => listed(Array.isArray(group) ? group.map(String) : [], "or"));
+  return `${said(data, "name")} needs ${listed(groups)}, and ${said(data, "place")} has none. Everybody there gets another form.`;
+}
+
+function oneStationTwice(data: Data): string {
+  const have = numberIn(data, "have");
+  const there = Number.isFinite(have) ? `and there ${have === 1 ? "is" : "are"} ${have}` : "which works only with two";
+  return `${wordsIn(data, "names").length} movements done in turn need a ${said(data, "station")} each, ${there}: ${listed(wordsIn(data, "names"))}.`;
+}
+
+function neverHappens(data: Data): string {
+  const days = plural(numberIn(data, "perWeek"), "day", "days");
+  switch (said(data, "side")) {
+    case "full week":
+      return `0 full weeks of ${plural(numberIn(data, "weeks"), "week", "weeks")} in ${phaseTitle(data)}: the doses as written are never done.`;
+    case "session":
+      return `0 turns in ${plural(numberIn(data, "weeks"), "week", "weeks")} of ${phaseTitle(data)}, at ${days} a week, for ${listed(wordsIn(data, "sessions"))}.`;
+    default: {
+      const [from, last] = [said(data, "fromWeek"), said(data, "last")];
+      return `The dose of ${said(data, "name")} for ${from === last ? `week ${from}` : `weeks ${from}–${last}`} of ${phaseTitle(data)} is never done: at ${days} a week its session has no turn then.`;
+    }
+  }
+}
+
+function firstDose(data: Data): string {
+  const session = `“${said(data, "title")}” is the first session of all`;
+  const named = (unit: "sets" | "reps") =>
+    listed(dataListIn(data, "muscles").map((each) => `${muscleOf(each)} ${printNumber(numberIn(each, unit))}`));
+  switch (said(data, "side")) {
+    case "far too much":
+      return `${session}, and it asks for ${named("sets")} direct sets (${named("reps")} repetitions). Over ${said(data, "mostSets")} sets or ${said(data, "mostReps")} repetitions a muscle have put active people into hospital days later.`;
+    case "sets":
+      return `${session}: ${named("sets")} direct sets, where ${said(data, "most")} a muscle are enough to begin with.`;
+    case "reserve":
+      return `${session}, and fewer than ${said(data, "least")} repetitions in reserve are left, or none is said: ${listed(wordsIn(data, "names"))}.`;
+    default:
+      return `${session}, and sets that only lower make the sorest muscles: ${listed(wordsIn(data, "names"))}.`;
+  }
+}
+
 /** What each check says. The number first, then what it means. */
 export const findings: Readonly<Record<CheckId, (data: Data) => string>> = {
   "slot/unknown-exercise": unknownExercise,
@@ -123,6 +219,24 @@ export const findings: Readonly<Record<CheckId, (data: Data) => string>> = {
   "session/over-its-minutes": overItsMinutes,
   "dose/reps-unlikely-at-share": repsUnlikely,
   "dose/one-sided-without-side": oneSided,
+  "dose/hold-outside-range": holdOutside,
+  "session/no-warm-up": (data) =>
+    `0 minutes of warm-up before the work of “${said(data, "title")}”, and no lighter set either.`,
+  "session/single-before-multi": (data) =>
+    `${said(data, "name")} tires ${musclesIn(data)} before ${said(data, "before")}, which loads more.`,
+  "dose/rest-too-short": restTooShort,
+  "dose/too-heavy-for-novice": (data) =>
+    `${said(data, "percent")} % of the 1RM is asked of novices in ${said(data, "name")}${weekOf(data)}; up to ${said(data, "advised")} % makes them as strong.`,
+  "dose/outside-table": outsideTable,
+  "week/muscle-once": muscleOnce,
+  "week/close-sessions": closeSessions,
+  "week/jump-in-sets": jumpInSets,
+  "phase/jump-in-rungs": (data) =>
+    `${said(data, "steps")} steps up the ladder from ${said(data, "before")} to ${said(data, "name")}, from one phase to the next; 2 are enough.`,
+  "slot/not-served-here": notServed,
+  "session/one-station-twice": oneStationTwice,
+  "phase/never-happens": neverHappens,
+  "session/first-dose": firstDose,
 };
 
 /** Why each check is there, for the page of checks. */
@@ -139,4 +253,32 @@ export const whys: Readonly<Record<CheckId, string>> = {
     "Repetitions asked, with those in reserve, against the book's table of repetitions at a share of the 1RM. By our own rule a set that leaves fewer than 2 costs the next one half a repetition, or a quarter after 3 min of rest. People differ widely, so it warns; it stops beyond two and a half times the book's number, which is about the most that anybody measured did. Below 65 % the table says nothing and neither does the check.",
   "dose/one-sided-without-side":
     "“3 × 8” of a one-sided movement may mean 8 or 4 a side: two people read two doses, one twice the other. Movements that take turns may be counted either way.",
+  "dose/hold-outside-range":
+    "Every hold has a range of seconds in which it is useful, our own judgement, still to be signed. Under it too little happens; over it a harder form does more than more seconds. Plans give seconds within the range.",
+  "session/no-warm-up":
+    "Of 32 studies that were put together, 79 % of what was measured got better after a warm-up; how much depends on the work. A few easy minutes or lighter sets before the first slot are enough, as is common practice.",
+  "session/single-before-multi":
+    "The position stand advises movements of several joints before those of one, and calls its own evidence weak, so this is a note. A coach who tires a muscle first on purpose is free to.",
+  "dose/rest-too-short":
+    "For size a meta-analysis of rest found a little more with over 60 s; the handbook prints 30–90 s, so under 60 s only warns. For strength the stand asks for 2–3 min between heavy sets of several joints and 1–2 min for the rest. Pairs, rounds and one-sided movements rest while something else is done and are not judged.",
+  "dose/too-heavy-for-novice":
+    "The stand advises novices 60–70 % of the 1RM for 8–12 repetitions, the handbook gives 85 % and more for strength whoever lifts. Where they disagree the milder one is taken: from 85 % on, a programme for novices is warned.",
+  "dose/outside-table":
+    "Loads and repetitions by goal and training status, as the handbook and the stand print them. For size 5–30 repetitions near the limit are fine at any load. A goal of strength or endurance is judged lane by lane: lighter work beside a heavy lift is no fault. The tables disagree with each other, so for these it is a note. No table was read for general and for power.",
+  "week/muscle-once":
+    "All great muscles twice a week is what the newest position stand advises. Where the weekly sets are equal, once a week was as good for size; for strength, for soreness and for weeks with a missed day twice is better. Muscles that other sessions help to train are not named.",
+  "week/close-sessions":
+    "48 h between sessions that load the same muscle hard, three direct sets or more with at most three in reserve, unless the programme says other hours. Of all days the sessions could have, the best still has these too close. Trained people were seen to do well on less, so it warns and never stops; where a muscle only helps in one of them it is a note.",
+  "week/jump-in-sets":
+    "Weekly sets of a muscle over 20 % above the mean of the last four full weeks, and at least three sets more. The 20 % is a position stand's limit for about four weeks; the three sets are ours, so that small muscles are not named for one set. What somebody did before the programme is not known to it.",
+  "phase/jump-in-rungs":
+    "A first choice more than two steps of its ladder above the phase before asks for a form that few have earned by then; most will be given an easier one. The two steps are our own judgement.",
+  "slot/not-served-here":
+    "A first choice that needs what the place does not have is given to nobody there. Asked only when a place is named.",
+  "session/one-station-twice":
+    "A pair saves time while both movements can be kept. When both need the same station it costs more time than it saves, and a busy room waits. Without a place it is a note, since there may be two.",
+  "phase/never-happens":
+    "What is written and never done misleads whoever reads the programme: weeks that are all light, sessions and changes of a dose without a turn when there are fewer days than sessions.",
+  "session/first-dose":
+    "Muscles are sorest after what is new to them, whatever the form says about fitness. Somebody untrained begins with two direct sets a muscle and three repetitions left over, by our own rule. Ten sets are called the most that one session is good for, and a published first session of 8 × 20 squats and 5 × 30 push-ups ended in hospital, so beyond that it stops; a coach who means it silences it with a reason.",
 };

@@ -1,4 +1,4 @@
-import { type Data, dataListIn, numberIn, said } from "../facts.ts";
+import { type Data, dataListIn, numberIn, said, wordsIn } from "../facts.ts";
 import { listed, plural } from "./number.ts";
 import { minutesOf, printDuration, printMinutes } from "./units.ts";
 
@@ -13,6 +13,16 @@ export const REMEDY_IDS = [
   "reps-that-fit",
   "say-each-side",
   "drop-each-side",
+  "hold-that-fits",
+  "add-warm-up",
+  "do-later",
+  "rest-enough",
+  "share-for-novices",
+  "into-table",
+  "over-two-sessions",
+  "do-apart",
+  "drop-light",
+  "more-in-reserve",
 ] as const;
 export type RemedyId = (typeof REMEDY_IDS)[number];
 
@@ -63,4 +73,16 @@ export const remedies: Readonly<Record<RemedyId, (data: Data) => string>> = {
   "reps-that-fit": (data) => `${fromTo(data)} The repetitions then fit the share of the 1RM.`,
   "say-each-side": fromTo,
   "drop-each-side": fromTo,
+  "hold-that-fits": fromTo,
+  "add-warm-up": (data) => `Begin with ${printDuration(numberIn(data, "seconds"))} of ${said(data, "name")}.`,
+  "do-later": (data) => `Do ${said(data, "name")} after ${said(data, "before")}.`,
+  "rest-enough": fromTo,
+  "share-for-novices": fromTo,
+  "into-table": fromTo,
+  "over-two-sessions": (data) =>
+    `Do half of the sets of ${listed(wordsIn(data, "names"))} in another session of the week.`,
+  "do-apart": (data) => `Do ${listed(wordsIn(data, "names"))} one after the other, and not in turn.`,
+  "drop-light": (data) => `Let week ${said(data, "week")} be a full week.`,
+  "more-in-reserve": (data) =>
+    `Leave ${said(data, "reserve")} in reserve in ${plural(numberIn(data, "slots"), "slot", "slots")}.`,
 };

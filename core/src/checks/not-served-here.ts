@@ -1,0 +1,67 @@
+import { distance } from "../exercises/index.ts";
+import type { Exercise } from "../model/index.ts";
+import { canBeDoneAt } from "./cures/new-slot.ts";
+import type { Check, Cure, Facts, Found } from "./run/check.ts";
+import type { Look } from "./run/look.ts";
+import { aboutPlace, pathOf, type SlotPlace } from "./run/walk.ts";
+
+type Data = Facts & { readonly exercise: string; readonly name: string; readonly place: string };
+
+/** At most so many other forms are offered. */
+const FORMS_OFFERED = 2;
+
+/** Forms of the same ladder that the place serves, the nearest first, the easier of two as near. */
+function nearForms(look: Look, exercise: Exercise): readonly Exercise[] {
+  const found = [...look.catalogue.exercises.values()].flatMap((other) => {
+    const steps =
+      other === exercise || !canBeDoneAt(other, look.place)
+        ? undefined
+        : distance(look.catalogue, exercise.id, other.id);
+    return steps === undefined || other.coachOnly ? [] : [{ other, steps }];
+  });
+  return found
+    .sort((a, b) => Math.abs(a.steps) - Math.abs(b.steps) || a.steps - b.steps)
+    .map(({ other }) => other)
+    .slice(0, FORMS_OFFERED);
+}
+
+function foundAt(look: Look, place: SlotPlace): readonly Found<Data>[] {
+  const room = look.place;
+  const exercise = look.catalogue.exercises.get(place.slot.first);
+  if (room === undefined || exercise === undefined || canBeDoneAt(exercise, room)) return [];
+  const at = [...pathOf(place), "first"];
+  const groups = exercise.needs.filter((group) => !group.some((thing) => (room.equipment[thing] ?? 0) > 0));
+  return [
+    {
+      at,
+      data: {
+        ...aboutPlace(place),
+        exercise: exercise.id,
+        name: exercise.name,
+        place: room.name,
+        groups: groups.map((group) => [...group]),
+      },
+      cures: (): readonly Cure[] =>
+        nearForms(look, exercise).map(({ id, name }) => ({
+          id: "take-near-name",
+          data: { id, name },
+          changes: [{ op: "set", at, value: id }],
+        })),
+    },
+  ];
+}
+
+/**
+ * A first choice that needs what the place does not have, so that nobody there gets it. Judged only where a place is
+ * given.
+ *
+ * The remedy takes a near form of the same ladder that the place serves.
+ */
+export const notServedHere: Check<"slot/not-served-here", Data> = {
+  id: "slot/not-served-here",
+  severity: "warn",
+  sources: ["ours"],
+  run(look) {
+    return look.place === undefined ? [] : look.slots.flatMap((place) => foundAt(look, place));
+  },
+};
