@@ -22,7 +22,10 @@ beforeAll(() => {
     bundle: true,
     platform: "node",
     format: "esm",
-    packages: "external",
+    external: ["better-sqlite3", "pg"],
+    banner: {
+      js: 'import { createRequire as requireFrom } from "node:module"; const require = requireFrom(import.meta.url);',
+    },
   });
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

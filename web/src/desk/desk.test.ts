@@ -78,7 +78,7 @@ describe("the morning list", () => {
     const go = coach.button(STEP).first();
     await go.dblclick();
     await coach.hears(/Taken/);
-    expect(await waiting()).toHaveLength(before.length - 1);
+    await expect.poll(waiting).toHaveLength(before.length - 1);
     await coach.page.keyboard.down("Enter");
     await coach.page.keyboard.down("Enter");
     await coach.page.keyboard.down("Enter");
