@@ -64,10 +64,12 @@ function isWatched({ person, today }: ProgressInput, tags: readonly StressTag[])
   return tags.some((tag) => ceilings[tag] !== undefined);
 }
 
-/** The form that was being done when it hurt. */
-function formOf({ log, catalogue }: ProgressInput, { session, slot }: HurtRecord): Exercise | undefined {
+/** The form that was being done when it hurt: the one that made way for another because of it, else the last one done. */
+function formOf({ log, record, catalogue }: ProgressInput, { session, slot }: HurtRecord): Exercise | undefined {
   const during = log.find((each) => each.session === session && each.asked.key === slot);
-  const id: ExerciseId | undefined = during?.sets.at(-1)?.exercise ?? during?.asked.exercise;
+  const recorded = record.sessions.find((each) => each.session === session)?.slots.find((each) => each.slot === slot);
+  const madeWay = recorded?.swaps.find(({ because }) => because === "hurt")?.from;
+  const id: ExerciseId | undefined = madeWay ?? during?.sets.at(-1)?.exercise ?? during?.asked.exercise;
   return id === undefined ? undefined : catalogue.exercises.get(id);
 }
 

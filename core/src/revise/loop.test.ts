@@ -202,6 +202,38 @@ describe("pain", () => {
     expect(bundleFor(lived.at(), "call").paused.map(({ slot }) => slot)).toEqual(["goblet"]);
   });
 
+  test("is of the form that made way because of it, not of the easier one that came after", () => {
+    const lived = new Life().does("base/1/a").hurts("base/1/a", "squat", "knee", 6);
+    const { plan } = lived.at();
+    const from = occurrencesOf(plan)
+      .flatMap(({ session }) => slotsIn(session))
+      .find(({ key }) => key === "squat")!;
+    const to = "body-squat";
+    const of = { plan: plan.id, session: "base/1/a", slot: "squat" };
+    const n = highestCounter(lived.events);
+    const at = noonOf(0);
+    const swapped = madeUpEvent(
+      "swapped-0001",
+      n + 1,
+      "swapped",
+      { from: from.exercise, to, because: "hurt" },
+      { of, at },
+    );
+    const done = madeUpEvent(
+      "after-swap-1",
+      n + 2,
+      "set-done",
+      { exercise: to, reps: 8, load: "as asked", reserve: "not said" },
+      { of: { ...of, set: 3 }, at },
+    );
+    lived.events = [...lived.events, swapped, done];
+    const evidence = lived.items().find(({ slot }) => slot === "squat")!.proposal.evidence;
+    expect(evidence.find(({ code }) => code === "progress/pain")?.data["exercise"]).toBe(from.exercise);
+    lived.events = lived.events.filter((event) => event !== swapped);
+    const without = lived.items().flatMap(({ proposal }) => proposal.evidence);
+    expect(without.find(({ code }) => code === "progress/pain")?.data["exercise"]).toBe(to);
+  });
+
   test("refused by the coach, the slot goes on; the next pain asks again", () => {
     const lived = new Life().does("base/1/a").hurts("base/1/a", "squat", "knee", 6);
     lived.says("refused", "squat");
