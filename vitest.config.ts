@@ -13,5 +13,7 @@ export default defineConfig({
     pool: "threads",
     isolate: false,
     testTimeout: 60_000,
+    // A page waits for a server that plans anew; a busy machine takes its time.
+    expect: { poll: { timeout: 20_000 } },
   },
 });
