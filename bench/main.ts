@@ -3,11 +3,24 @@ import { checkRead } from "./check-read.ts";
 import { medianTime, unitJob } from "./clock.ts";
 import { demoCold } from "./demo-cold.ts";
 import { eventsDurable, eventsDurableBatch } from "./events-durable.ts";
+import { fit4x6, fit4x6Tail } from "./fit-against-highs.ts";
+import { fit4x8, fitLittleKit } from "./fit-tails.ts";
 import { floorScript } from "./floor-script.ts";
 import type { Measure, Result } from "./measure.ts";
 import { schedule1x4 } from "./schedule-1x4.ts";
 
-const MEASURES: readonly Measure[] = [checkRead, schedule1x4, demoCold, eventsDurable, eventsDurableBatch, floorScript];
+const MEASURES: readonly Measure[] = [
+  checkRead,
+  schedule1x4,
+  demoCold,
+  eventsDurable,
+  eventsDurableBatch,
+  floorScript,
+  fit4x6,
+  fit4x6Tail,
+  fit4x8,
+  fitLittleKit,
+];
 /** A machine that changes pace by more than this between the first and the last line tells nothing. */
 const MOST_DRIFT = 1.5;
 
