@@ -4,6 +4,8 @@ import { checkRead } from "./check-read.ts";
 import { medianTime, unitJob } from "./clock.ts";
 import { demoCold } from "./demo-cold.ts";
 import { eventsDurable, eventsDurableBatch } from "./events-durable.ts";
+import { floorCold } from "./floor-cold.ts";
+import { floorData } from "./floor-data.ts";
 import { floorScript } from "./floor-script.ts";
 import type { Measure, Result } from "./measure.ts";
 import { schedule1x4 } from "./schedule-1x4.ts";
@@ -18,6 +20,8 @@ const MEASURES: readonly Measure[] = [
   eventsDurable,
   eventsDurableBatch,
   floorScript,
+  floorData,
+  floorCold,
 ];
 /** A machine that changes pace by more than this between the first and the last line tells nothing. */
 const MOST_DRIFT = 1.5;
