@@ -71,6 +71,8 @@ function drawn({
   const stack: Matrix[] = [];
   const marks: boolean[] = [];
   let matrix: Matrix = [1, 0, 0, 1, 0, 0];
+  /** Pieces of a path that the reader has cut in two where its list of operations was full. */
+  let begun: readonly number[] = [];
   fnArray.forEach((fn, index) => {
     const args: unknown[] = argsArray[index] ?? [];
     if (fn === OPS.save) stack.push(matrix);
@@ -80,8 +82,11 @@ function drawn({
       const name = args[0] as string | { name: string };
       marks.push((typeof name === "string" ? name : name.name) === "Artifact");
     } else if (fn === OPS.endMarkedContent) marks.pop();
+    else if (fn === OPS.constructPath && fnArray[index + 1] === OPS.constructPath) begun = args[0] as number[];
     else if (fn === OPS.constructPath && fnArray[index + 1] === OPS.stroke) {
-      const [kinds, , bounds] = args as [number[], number[], number[]];
+      const [pieces, , bounds] = args as [number[], number[], number[]];
+      const kinds = [...begun, ...pieces];
+      begun = [];
       const box = placed(matrix, bounds, marks.includes(true));
       if (kinds.length === 5 && kinds.at(-1) === CLOSE_PATH) boxes.push(box);
       else if (kinds.length === 2) lines.push(box);
