@@ -7,7 +7,7 @@ import { CATALOGUE } from "../exercises/index.ts";
 import { FIT_CODES } from "../fit/index.ts";
 import { LOAD_CODES } from "../loads/index.ts";
 import { CAPACITY_CODES } from "../measures/index.ts";
-import { readProgramme } from "../model/index.ts";
+import { type Json, readProgramme } from "../model/index.ts";
 import { OFFER_CODES } from "../offer/index.ts";
 import { PROGRESS_CODES } from "../progress/index.ts";
 import { PLAN_CODES } from "../revise/index.ts";
@@ -255,4 +255,38 @@ test("another language has to give every sentence", () => {
   const other: Messages = { ...en, frames: { ...en.frames, place: (file, line) => `${file}, Zeile ${line}` } };
   const problem = { code: "yaml/tab", file: "a.yaml", at: [], line: 2, column: 1 };
   expect(sayPlace(problem, other)).toBe("a.yaml, Zeile 2");
+});
+
+describe("proposals and their evidence", () => {
+  const kg = (value: number) => ({ value, unit: "kg" });
+  const cases: readonly (readonly [code: string, data: Record<string, Json>, facts: readonly string[]])[] = [
+    [
+      "progress/go-to-load",
+      { exercise: "goblet-squat", to: kg(16), from: kg(12), percent: 33.3 },
+      ["Goblet squat", "16 kg", "12 kg now", "+33.3 %"],
+    ],
+    ["progress/go-to-load", { exercise: null, to: kg(16), from: null, percent: null }, ["16 kg"]],
+    [
+      "progress/widen-range",
+      { exercise: "goblet-squat", from: { from: 8, to: 10 }, to: { from: 10, to: 15 } },
+      ["Goblet squat", "10–15", "8–10 now"],
+    ],
+    ["progress/pause", { exercise: "goblet-squat", until: "2027-03-08" }, ["Pause Goblet squat", "8 March 2027"]],
+    [
+      "progress/step-too-large",
+      { from: kg(5), to: kg(7.5), percent: 50, most: 10 },
+      ["5 kg to 7.5 kg", "50 % more", "10 %"],
+    ],
+    [
+      "progress/pain",
+      { where: "knee", howMuch: 6, on: "2027-03-01", exercise: "goblet-squat", hurt: "x" },
+      ["6 of 10", "knee", "1 Mar", "Goblet squat"],
+    ],
+    ["capacity/over-ten", { most: 10 }, ["Cannot judge", "10 repetitions"]],
+  ];
+  test.each(cases)("%s names its facts with their units", (code, data, facts) => {
+    const sentence = sayReason({ code, data }, NAMES);
+    for (const fact of facts) expect(sentence).toContain(fact);
+    expect(sentence).not.toMatch(/undefined|null|NaN|\?/);
+  });
 });
