@@ -8,6 +8,12 @@ export async function timeOnce(job: () => unknown): Promise<number> {
   return performance.now() - before;
 }
 
+/** @returns the value that so many per cent of all are not above */
+export function percentile(values: readonly number[], percent: number): number {
+  const sorted = values.toSorted((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.floor((sorted.length * percent) / 100))]!;
+}
+
 export function median(values: readonly number[]): number {
   const sorted = values.toSorted((a, b) => a - b);
   return sorted[Math.floor(sorted.length / 2)]!;

@@ -4,6 +4,8 @@ import { checkRead } from "./check-read.ts";
 import { medianTime, unitJob } from "./clock.ts";
 import { demoCold } from "./demo-cold.ts";
 import { eventsDurable, eventsDurableBatch } from "./events-durable.ts";
+import { fit4x6, fit4x6Tail } from "./fit-against-highs.ts";
+import { fit4x8, fitLittleKit } from "./fit-tails.ts";
 import { floorCold } from "./floor-cold.ts";
 import { floorData } from "./floor-data.ts";
 import { floorScript } from "./floor-script.ts";
@@ -22,6 +24,10 @@ const MEASURES: readonly Measure[] = [
   floorScript,
   floorData,
   floorCold,
+  fit4x6,
+  fit4x6Tail,
+  fit4x8,
+  fitLittleKit,
 ];
 /** A machine that changes pace by more than this between the first and the last line tells nothing. */
 const MOST_DRIFT = 1.5;

@@ -12,6 +12,7 @@ export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
   why: [
     `stave why ${STEPS} ground-squat-a ${ROSTER} --person tobiah`,
     `stave why ${STEPS} ground-squat-a ${ROSTER} --person tobiah --not back-squat`,
+    `stave why ${STEPS} ground-squat-a ${ROSTER} --person tobiah --helps`,
   ],
   schedule: [`stave schedule ${STEPS} ${ROSTER} --person dagny --weeks 8`],
   sheet: [`stave sheet ${STEPS} ${ROSTER} --person dagny --out sheets --paper letter`],

@@ -76,6 +76,7 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .argument("<programme>", "programme file")
     .argument("<slot>", "key of the slot")
     .option("--not <exercise>", "an exercise that might stand there instead")
+    .option("--helps", "also solve every single change: equipment, minutes, a day, a caution or limit lifted")
     .action((file: string, slot: string, options) => {
       if (options.person === undefined)
         throw new CommanderError(2, "stave.person", "error: name one person with --person <id>");

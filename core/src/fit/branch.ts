@@ -1,11 +1,12 @@
 import { Bundle, type Column } from "./bundle.ts";
-import { type Configuration, standsBefore } from "./configuration.ts";
+import type { Configuration } from "./configuration.ts";
 import type { Goal } from "./goal.ts";
-import { type Budget, join, type Plan, SLACK } from "./join.ts";
+import { join } from "./join.ts";
+import { type Budget, type Found, isBetter, type Plan, SLACK } from "./plan.ts";
 import { afterLook, firstPace } from "./prices.ts";
 
 /** Lists whose sizes multiply to no more than this are joined at once. */
-const JOINED_AT_ONCE = 3_000;
+const JOINED_AT_ONCE = 300_000;
 /** Looks for better prices in one node; and a look that hopes for less than this part of the gap is not taken. */
 const MOST_LOOKS = 15;
 const WORTH_A_LOOK = 0.02;
@@ -45,9 +46,13 @@ export function branch(
   price: ArrayLike<number>,
   known: Plan,
   budget: Budget,
-): { readonly best: Plan; readonly bound: number } {
+): Found {
   const count = goal.rows.length;
-  const sums = all.map((list) => Int32Array.from(list.flatMap((each) => [...each.sums])));
+  const sums = all.map((list) => {
+    const flat = new Int32Array(list.length * count);
+    for (const [i, each] of list.entries()) flat.set(each.sums, i * count);
+    return flat;
+  });
   const worth = all.map((list) => new Float64Array(list.length));
   const bundleOf = (node: Node) =>
     new Bundle(
@@ -76,7 +81,10 @@ export function branch(
   /** The best look at a node; `worth` stands at it afterwards. */
   function tighten(node: Node, bundle: Bundle, floor: number): Look {
     const add = (found: Look) => {
-      for (const [s, i] of found.at.entries()) bundle.add(s, i, all[s]![i]!.value, all[s]![i]!.sums);
+      for (const [s, i] of found.at.entries()) {
+        const { value, sums: mine, items } = all[s]![i]!;
+        bundle.add(s, i, value, mine, items);
+      }
       return found;
     };
     let best = add(look(node.lists, node.price));
@@ -106,6 +114,8 @@ export function branch(
     if (budget.left < 0) return { best, bound: Math.max(node.bound, ...stack.map(({ bound }) => bound)) };
     const bundle = bundleOf(node);
     const found = tighten(node, bundle, floor);
+    budget.left -= bundle.work;
+    budget.left -= bundle.work;
     if (found.bound < floor) continue;
     const gap = found.bound - floor;
     const lists = node.lists.map((list, s) => list.filter((i) => found.best[s]! - worth[s]![i]! <= gap));
@@ -129,11 +139,6 @@ export function branch(
     stack.push(...children.sort((a, b) => a.bound - b.bound));
   }
   return { best, bound: best.value };
-}
-
-/** Worth more, or worth as much and first in the stated order. */
-export function isBetter(a: Plan, b: Plan): boolean {
-  return a.value !== b.value ? a.value > b.value : standsBefore(a.sessions.flat(), b.sessions.flat());
 }
 
 /** Parts one list in two: by a row, where the shares of the bundle disagree most, or else by worth. */

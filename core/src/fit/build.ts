@@ -15,6 +15,8 @@ export interface FitInput extends FitContext {
   readonly programme: Programme;
   /** How many sessions a week this person can do; fewer than the phase has makes them go in turn. */
   readonly perWeek: number;
+  /** Most different busy stations that one session may take, where others train too. */
+  readonly stations?: number;
 }
 
 /** One session of the phase for one person, before the choice. */
@@ -108,5 +110,7 @@ export function build(input: FitInput): Built {
     const units = Math.min(session.minutes, person.minutes) * 12;
     return Math.max(0, units - Math.ceil(warmUpSeconds(warmup) / TYPICAL_PER_UNIT));
   });
-  return { task: { capacity, blocks, rows: weeklyRows(programme, phase.sessions.length, perWeek) }, sessions };
+  const rows = weeklyRows(programme, phase.sessions.length, perWeek);
+  const { stations } = input;
+  return { task: { capacity, blocks, rows, ...(stations === undefined ? {} : { stations }) }, sessions };
 }

@@ -5,13 +5,14 @@ export interface Column {
   readonly key: number | string;
   readonly value: number;
   readonly sums: ArrayLike<number>;
+  readonly items: readonly number[];
   share: number;
 }
 
 /** Most rounds of moving shares in one look; a count of work. */
 const MOST_ROUNDS = 200;
 /** A look ends when the shares are this near to their best, as a part of what the prices still promise. */
-const NEAR = 0.05;
+const NEAR = 0.5;
 
 /**
  * Where to look next for prices with a small bound (a proximal bundle, one for each session): at the least of what the
@@ -21,7 +22,7 @@ const NEAR = 0.05;
 export class Bundle {
   readonly columns: readonly Column[][];
   readonly #goal: Goal;
-  /** Rounds so far: a count of work. */
+  /** Sums over all rows so far: a count of work. */
   work = 0;
 
   /** @param columns of each session; their shares need not sum to 1 */
@@ -36,10 +37,10 @@ export class Bundle {
   }
 
   /** @returns false when the session was seen before */
-  add(session: number, key: Column["key"], value: number, sums: ArrayLike<number>): boolean {
+  add(session: number, key: Column["key"], value: number, sums: ArrayLike<number>, items: readonly number[]): boolean {
     const columns = this.columns[session]!;
     if (columns.some((column) => column.key === key)) return false;
-    columns.push({ key, value, sums, share: columns.length === 0 ? 1 : 0 });
+    columns.push({ key, value, sums, items, share: columns.length === 0 ? 1 : 0 });
     return true;
   }
 
@@ -70,7 +71,7 @@ export class Bundle {
     const step = new Float64Array(count);
     let hope = 0;
     for (let round = 0; round < MOST_ROUNDS; round++) {
-      this.work++;
+      this.work += this.columns.reduce((all, { length }) => all + length, 0);
       for (let r = 0; r < count; r++) price[r] = answer(r, sums[r]!);
       hope = 0;
       let missing = 0;

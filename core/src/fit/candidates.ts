@@ -35,6 +35,8 @@ export interface FitContext {
   readonly on: Day;
   /** Its last day; `on` when left out. */
   readonly to?: Day;
+  /** The form that each slot had when it was fitted last. */
+  readonly last?: ReadonlyMap<SlotKey, ExerciseId>;
 }
 
 /** A form that may stand in a slot, with its dose in every week of the phase. */
@@ -156,7 +158,8 @@ function consider(context: FitContext, admit: Admit, slot: Slot, exercise: Exerc
   if (start.kind === "none under the cap" || start.kind === "too heavy")
     return { exercise: exercise.id, why: [start.because] };
   const tooLight = start.kind === "too light" || (start.kind === "body" && bodyTooLight(context, exercise, doses[0]!));
-  const lines = wantLines({ slot, exercise, person, catalogue, watch: admission.watch, tooLight });
+  const kept = context.last?.get(slot.slot) === exercise.id;
+  const lines = wantLines({ slot, exercise, person, catalogue, watch: admission.watch, tooLight, kept });
   return {
     exercise,
     doses: tooLight ? doses.map(hardenDose) : doses,

@@ -29,7 +29,9 @@ export function configurationOf(net: Net, goal: Goal, items: readonly number[]):
 /** A text that is the same for configurations between which neither rows nor must points can tell. */
 export function keyOf(must: number, sums: Int32Array): string {
   // Sums fit 16 bits: 14 sessions of 20 slots of 20 sets are 22,400 quarter-sets at most.
-  return String.fromCharCode(must, ...sums.map((sum) => sum + 32_768));
+  let key = String.fromCharCode(must);
+  for (let r = 0; r < sums.length; r++) key += String.fromCharCode(sums[r]! + 32_768);
+  return key;
 }
 
 /** Items are numbered by block, way, step and option, so that the stated order is the order of numbers. */

@@ -52,6 +52,7 @@ function whyOpen({ candidates, aside, slot }: SlotChoices): readonly Reason[] {
 export type WhyNot =
   | { readonly kind: "chosen" }
   | { readonly kind: "set aside"; readonly why: readonly Reason[] }
+  | { readonly kind: "pinned"; readonly exercise: ExerciseId }
   | { readonly kind: "not thought of" }
   | { readonly kind: "does not fit" }
   | {
@@ -59,9 +60,19 @@ export type WhyNot =
       /** Must points more, and want points fewer, than the best plan. */
       readonly must: number;
       readonly want: number;
-      /** Constraints whose points differ between the two plans. */
-      readonly lines: readonly { readonly id: string; readonly best: number; readonly forced: number }[];
+      /** Both plans are proven best, so that the loss is exact. */
+      readonly proven: boolean;
+      /** Constraints whose points differ between the two plans; the differences of a level sum up to its loss. */
+      readonly lines: readonly Difference[];
     };
+
+/** Points of one constraint at one level: in the best plan, and in the best plan with the forced form. */
+export interface Difference {
+  readonly id: string;
+  readonly level: "must" | "want";
+  readonly best: number;
+  readonly forced: number;
+}
 
 /** The task in which one slot has this form and no other. */
 function forced(task: FitTask, slot: SlotKey, exercise: ExerciseId): FitTask {
@@ -77,10 +88,14 @@ function forced(task: FitTask, slot: SlotKey, exercise: ExerciseId): FitTask {
   return { ...task, blocks };
 }
 
-function byConstraint(lines: readonly Line[]): ReadonlyMap<string, number> {
-  const sums = new Map<string, number>();
-  for (const line of lines) sums.set(line.id, (sums.get(line.id) ?? 0) + line.points);
-  return sums;
+function differences(best: readonly Line[], forced: readonly Line[]): readonly Difference[] {
+  const sum = (lines: readonly Line[], id: string, level: Line["level"]) =>
+    lines.reduce((total, line) => (line.id === id && line.level === level ? total + line.points : total), 0);
+  const ids = [...new Set([...best, ...forced].map(({ id }) => id))].sort();
+  return ids
+    .flatMap((id) => (["must", "want"] as const).map((level) => ({ id, level })))
+    .map(({ id, level }) => ({ id, level, best: sum(best, id, level), forced: sum(forced, id, level) }))
+    .filter((line) => line.best !== line.forced);
 }
 
 /**
@@ -95,6 +110,8 @@ export function whyNot(input: FitInput, slot: SlotKey, exercise: ExerciseId): Wh
   if (choices === undefined) return undefined;
   const aside = choices.aside.find((each) => each.exercise === exercise);
   if (aside !== undefined) return { kind: "set aside", why: aside.why };
+  const { pinned } = choices;
+  if (pinned?.kept && pinned.exercise !== exercise) return { kind: "pinned", exercise: pinned.exercise };
   if (!choices.candidates.some((candidate) => candidate.exercise.id === exercise)) return { kind: "not thought of" };
   const best = solve(built.task);
   const other = forced(built.task, slot, exercise);
@@ -103,12 +120,8 @@ export function whyNot(input: FitInput, slot: SlotKey, exercise: ExerciseId): Wh
   const [a, b] = [score(built.task, best.choice), score(other, found.choice)];
   if (a.must === b.must && a.want === b.want && chosenIn(built.task, best.choice, slot) === exercise)
     return { kind: "chosen" };
-  const [mine, theirs] = [byConstraint(a.lines), byConstraint(b.lines)];
-  const ids = [...new Set([...mine.keys(), ...theirs.keys()])].sort();
-  const lines = ids
-    .map((id) => ({ id, best: mine.get(id) ?? 0, forced: theirs.get(id) ?? 0 }))
-    .filter((line) => line.best !== line.forced);
-  return { kind: "costs", must: b.must - a.must, want: a.want - b.want, lines };
+  const proven = best.proven && found.proven;
+  return { kind: "costs", must: b.must - a.must, want: a.want - b.want, proven, lines: differences(a.lines, b.lines) };
 }
 
 function findSlot(built: Built, slot: SlotKey): SlotChoices | undefined {

@@ -13,7 +13,7 @@ import { conditioningDoses, type EasyItem } from "./easy-work.ts";
 import { doseWithSets, fullWeek } from "./options.ts";
 import { score } from "./score.ts";
 import { solve } from "./search.ts";
-import { type Line, optionsOf, type Pick, type Solution } from "./task.ts";
+import { optionsOf, type Pick, type PlacedLine, type Solution } from "./task.ts";
 
 /** What a slot was given. `doses` has one dose for each week of the phase, week 1 first, light weeks not yet lightened. */
 export interface FittedSlot {
@@ -48,7 +48,7 @@ export interface FittedSession {
 export interface FittedPhase {
   readonly sessions: readonly FittedSession[];
   readonly solution: Solution;
-  readonly lines: readonly Line[];
+  readonly lines: readonly PlacedLine[];
 }
 
 function fittedSlot(input: FitInput, choices: SlotChoices, exercise: ExerciseId | undefined, sets: number): FittedSlot {

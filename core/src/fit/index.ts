@@ -1,5 +1,7 @@
 export { build, type FitInput } from "./build.ts";
 export { admitFor, type Candidate, choicesFor, type SetAside, type SlotChoices } from "./candidates.ts";
+export { type Gain, whatHelps } from "./changes.ts";
+export { conflictOf } from "./conflict.ts";
 export { doseFor, takesLoad, withSets } from "./dose-for.ts";
 export type { EasyItem } from "./easy-work.ts";
 export * from "./explain.ts";
@@ -7,4 +9,4 @@ export { type FittedBlock, type FittedPhase, type FittedSession, type FittedSlot
 export { FIT_CODES, type FitCode } from "./reasons.ts";
 export { better, breach, comesFirst, rowPoints, score } from "./score.ts";
 export { solve } from "./search.ts";
-export type { BlockTask, FitTask, Line, Option, Pick, Row, Score, Solution, Way } from "./task.ts";
+export type { BlockTask, FitTask, Line, Option, Pick, PlacedLine, Row, Score, Solution, Way } from "./task.ts";

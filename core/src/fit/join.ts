@@ -1,16 +1,6 @@
 import { type Configuration, keyOf, type Sessions, standsBefore } from "./configuration.ts";
 import type { Goal } from "./goal.ts";
-
-/** Work that is left; a search that runs out says so. */
-export interface Budget {
-  left: number;
-}
-
-/** A real plan and its worth. */
-export interface Plan {
-  readonly sessions: Sessions;
-  readonly value: number;
-}
+import { type Budget, type Plan, SLACK } from "./plan.ts";
 
 /** Prices, the best worth of each list at them, and what they prove. */
 export interface Prices {
@@ -39,9 +29,6 @@ function sessionsOf(part: Part): Sessions {
 function partStandsBefore(a: Part, b: Part): boolean {
   return standsBefore(sessionsOf(a).flat(), sessionsOf(b).flat());
 }
-
-/** Numbers are fractions of whole points: two within this are equal. */
-export const SLACK = 0.01;
 
 /**
  * The best plan that takes one configuration of each list, if it is worth at least `floor`; of equals the first in the

@@ -1,7 +1,7 @@
 import { type Configuration, configurationOf, keyOf } from "./configuration.ts";
 import type { Goal } from "./goal.ts";
-import type { Budget } from "./join.ts";
 import type { Net } from "./net.ts";
+import type { Budget } from "./plan.ts";
 import type { Priced } from "./prices.ts";
 import type { Walk } from "./walk.ts";
 

@@ -1,4 +1,4 @@
-import type { FitTask, Option } from "./task.ts";
+import type { BlockTask, FitTask } from "./task.ts";
 
 /** One step of a way: from a node to the next, taking one of its items. */
 export interface Step {
@@ -26,7 +26,7 @@ export interface Net {
   readonly task: FitTask;
   readonly sessions: readonly SessionNet[];
   readonly items: number;
-  readonly option: readonly number[];
+  readonly option: Int32Array;
   readonly block: Int32Array;
   readonly way: Int32Array;
   readonly must: Int32Array;
@@ -47,65 +47,95 @@ export interface Net {
 }
 
 /** Numbers for names, in the order in which they are first seen. */
-function numberer(): { readonly of: (name: string) => number; readonly size: () => number } {
+function numberer(): (name: string) => number {
   const numbers = new Map<string, number>();
-  return {
-    of: (name) => {
-      const known = numbers.get(name);
-      if (known !== undefined) return known;
-      numbers.set(name, numbers.size);
-      return numbers.size - 1;
-    },
-    size: () => numbers.size,
+  return (name) => {
+    const known = numbers.get(name);
+    if (known !== undefined) return known;
+    numbers.set(name, numbers.size);
+    return numbers.size - 1;
   };
 }
 
+/** Nothing is taken and no station used, by most items. */
+const NONE: readonly number[] = [];
+
+/** Forms that could be taken twice in a session, because they stand in more than one of its slots. */
+function formsTwice(blocks: readonly BlockTask[]): ReadonlySet<string> {
+  const seen = new Map<string, string>();
+  const twice = new Set<string>();
+  for (const [b, { ways }] of blocks.entries()) {
+    for (const { steps } of ways) {
+      for (const [s, options] of steps.entries()) {
+        for (const { exercise } of options) {
+          if (exercise === undefined) continue;
+          const place = `${b} ${s}`;
+          const before = seen.get(exercise);
+          if (before === undefined) seen.set(exercise, place);
+          else if (before !== place) twice.add(exercise);
+        }
+      }
+    }
+  }
+  return twice;
+}
+
 export function netOf(task: FitTask): Net {
-  const all: Option[] = [];
-  const option: number[] = [];
-  const blocks: number[] = [];
-  const ways: number[] = [];
-  const times: number[] = [];
-  const taken: number[][] = [];
+  const every = task.blocks.flatMap(({ ways }) => ways.flatMap(({ steps }) => steps.flat()));
+  const size = every.length;
+  const rows = new Int32Array(size + 1);
+  for (let i = 0; i < size; i++) rows[i + 1] = rows[i]! + every[i]!.rows.length;
+  const row = new Int32Array(rows[size]!);
+  const amount = new Int32Array(rows[size]!);
+  for (let i = 0, k = 0; i < size; i++) for (const pair of every[i]!.rows) [row[k], amount[k++]] = pair;
+  const [option, block, way, time] = Array.from({ length: 4 }, () => new Int32Array(size)) as [
+    Int32Array,
+    Int32Array,
+    Int32Array,
+    Int32Array,
+  ];
+  const taken: (readonly number[])[] = [];
+  const stations: (readonly number[])[] = [];
   const atMost: number[] = [];
-  const stations: number[][] = [];
-  const things = numberer();
-  const stationNames = numberer();
+  const thing = numberer();
+  const station = numberer();
   const take = (name: string, count: number) => {
-    const thing = things.of(name);
-    atMost[thing] = count;
-    return thing;
+    const number = thing(name);
+    atMost[number] = count;
+    return number;
   };
+  let item = 0;
   const sessions = task.capacity.map((capacity, session): SessionNet => {
+    const twice = formsTwice(task.blocks.filter((each) => each.session === session));
     const steps: Step[] = [];
     let node = 0;
-    for (const [b, block] of task.blocks.entries()) {
-      if (block.session !== session) continue;
+    for (const [b, { session: mine, slots, ways, atOnce }] of task.blocks.entries()) {
+      if (mine !== session) continue;
       const from = node;
-      const inner = block.ways.reduce((sum, way) => sum + way.steps.length - 1, 0);
-      const to = node + inner + 1;
-      for (const [w, way] of block.ways.entries()) {
+      const to = ways.reduce((last, each) => last + each.steps.length - 1, from + 1);
+      for (const [w, each] of ways.entries()) {
         let here = from;
-        for (const [s, options] of way.steps.entries()) {
-          const last = s === way.steps.length - 1;
-          const next = last ? to : ++node;
-          const items = options.map((each, o): number => {
-            all.push(each);
-            option.push(o);
-            blocks.push(b);
-            ways.push(w);
-            times.push(each.time + (s === 0 ? way.time : 0));
-            const form = each.exercise === undefined ? [] : [take(`${session} ${each.exercise}`, 1)];
-            const places = each.stations.flatMap((name) => {
-              const count = block.atOnce.get(name);
-              return count === undefined || block.slots.length < 2 ? [] : [take(`block ${b} ${name}`, count)];
-            });
-            taken.push([...form, ...places]);
-            stations.push(each.stations.map((name) => stationNames.of(name)));
-            return all.length - 1;
-          });
-          items.sort((x, y) => times[x]! - times[y]! || x - y);
-          steps.push({ block: b, way: w, step: s, from: here, to: next, items: Int32Array.from(items) });
+        for (const [s, options] of each.steps.entries()) {
+          const next = s === each.steps.length - 1 ? to : ++node;
+          const first = item;
+          for (const [o, { exercise, stations: places, time: took }] of options.entries()) {
+            option[item] = o;
+            block[item] = b;
+            way[item] = w;
+            time[item] = took + (s === 0 ? each.time : 0);
+            const form = exercise !== undefined && twice.has(exercise) ? [take(`${session} ${exercise}`, 1)] : NONE;
+            const shared: readonly string[] = slots.length < 2 ? [] : places.filter((name) => atOnce.has(name));
+            taken.push(
+              shared.length === 0
+                ? form
+                : [...form, ...shared.map((name) => take(`block ${b} ${name}`, atOnce.get(name)!))],
+            );
+            stations.push(places.length === 0 ? NONE : places.map(station));
+            item++;
+          }
+          const items = Int32Array.from({ length: item - first }, (_, index) => first + index);
+          items.sort((x, y) => time[x]! - time[y]! || x - y);
+          steps.push({ block: b, way: w, step: s, from: here, to: next, items });
           here = next;
         }
       }
@@ -113,23 +143,20 @@ export function netOf(task: FitTask): Net {
     }
     return { capacity, end: node, steps };
   });
-  const rows = new Int32Array(all.length + 1);
-  for (const [i, each] of all.entries()) rows[i + 1] = rows[i]! + each.rows.length;
-  const flat = all.flatMap((each) => each.rows);
   return {
     task,
     sessions,
-    items: all.length,
+    items: size,
     option,
-    block: Int32Array.from(blocks),
-    way: Int32Array.from(ways),
-    must: Int32Array.from(all, ({ must }) => must),
-    want: Int32Array.from(all, ({ want }) => want),
-    rank: Int32Array.from(all, ({ rank }) => rank),
-    time: Int32Array.from(times),
+    block,
+    way,
+    must: Int32Array.from(every, ({ must }) => must),
+    want: Int32Array.from(every, ({ want }) => want),
+    rank: Int32Array.from(every, ({ rank }) => rank),
+    time,
     rows,
-    row: Int32Array.from(flat, ([row]) => row),
-    amount: Int32Array.from(flat, ([, amount]) => amount),
+    row,
+    amount,
     taken,
     atMost,
     stations,

@@ -1,4 +1,4 @@
-import { Bundle } from "./bundle.ts";
+import { Bundle, type Column } from "./bundle.ts";
 import { type Configuration, configurationOf } from "./configuration.ts";
 import type { Goal } from "./goal.ts";
 import type { Net } from "./net.ts";
@@ -64,38 +64,52 @@ export function afterLook<T extends { readonly bound: number }>(
   return { best: found, pace: found.bound < known.bound - 0.5 * hoped ? pace * 2 : pace };
 }
 
+/** Where to look for prices: those to begin with, and sessions that were best at others. */
+export interface Start {
+  readonly price: Float64Array;
+  readonly columns: readonly (readonly Column[])[];
+}
+
+/** Nothing known: prices of 0. */
+export function noStart(net: Net, goal: Goal): Start {
+  return { price: new Float64Array(goal.rows.length), columns: net.sessions.map(() => []) };
+}
+
 /**
  * Prices of the rows that make the bound small.
  *
- * @param enough stops when no more than this is to be hoped for
- * @returns the best prices found, with the walks standing at them, and every session that was best on the way
+ * @param floor stops when the bound is under it
+ * @param enough stops when no more than this part of what lies over the floor is to be hoped for; without a floor, of
+ * what was gained so far
+ * @returns the best prices found, with the walks standing at them, and every session that was best on the way;
+ * undefined when a session has no plan at all
  */
 export function tighten(
   net: Net,
   goal: Goal,
   walks: readonly Walk[],
+  start: Start,
+  floor: number,
   enough: number,
-): { readonly dual: Priced; readonly seen: readonly (readonly Configuration[])[] } | undefined {
-  const start = priced(net, goal, walks, new Float64Array(goal.rows.length));
-  if (start === undefined) return undefined;
+): { readonly dual: Priced; readonly columns: readonly (readonly Column[])[] } | undefined {
+  const first = priced(net, goal, walks, start.price);
+  if (first === undefined) return undefined;
   const bundle = new Bundle(
     goal,
-    net.sessions.map(() => []),
+    start.columns.map((columns) => columns.map((column) => ({ ...column }))),
   );
-  const seen = net.sessions.map((): Configuration[] => []);
   const add = ({ sessions }: Priced) => {
-    for (const [s, session] of sessions.entries())
-      if (bundle.add(s, session.items.join(" "), session.value, session.sums)) seen[s]!.push(session);
+    for (const [s, { items, value, sums }] of sessions.entries()) bundle.add(s, items.join(" "), value, sums, items);
   };
-  add(start);
-  let [best, pace] = [start, firstPace(goal)];
-  let last = start;
-  for (let look = 0; look < MOST_LOOKS; look++) {
+  add(first);
+  let [best, last, pace] = [first, first, firstPace(goal)];
+  for (let look = 0; look < MOST_LOOKS && best.bound >= floor; look++) {
     const { price, hope } = bundle.next(best.price, best.bound, pace);
-    if (!(best.bound - hope > enough)) break;
+    const over = Number.isFinite(floor) ? best.bound - floor : first.bound - best.bound;
+    if (!(best.bound - hope > enough * over)) break;
     last = priced(net, goal, walks, price)!;
     add(last);
     ({ best, pace } = afterLook(best, last, hope, pace));
   }
-  return { dual: last === best ? best : priced(net, goal, walks, best.price)!, seen };
+  return { dual: last === best ? best : priced(net, goal, walks, best.price)!, columns: bundle.columns };
 }

@@ -30,6 +30,38 @@ export const FIT_CODES = [
   "fit/nothing-fits",
   /** exercise, why */
   "fit/set-aside",
+  // A single change and what it would gain.
+  /** what: a piece of equipment */
+  "fit/if-equipment",
+  /** more: minutes for every session */
+  "fit/if-minutes",
+  /** statement or tag, who */
+  "fit/if-caution",
+  /** kind, who, to, and what it limits */
+  "fit/if-limit",
+  /** days: training days a week */
+  "fit/if-day",
+  // A rule that cannot be kept together with others.
+  /** place: its name */
+  "fit/rule-kit",
+  /** no data: what the person has been assessed on or shown */
+  "fit/rule-earned",
+  /** statement or tag, who */
+  "fit/rule-caution",
+  /** kind, who, to, and what it limits */
+  "fit/rule-limit",
+  /** tag */
+  "fit/rule-cannot",
+  /** muscle, low, high: quarter-sets a week */
+  "fit/rule-band",
+  /** session, minutes */
+  "fit/rule-minutes",
+  /** session */
+  "fit/rule-once",
+  /** no data */
+  "fit/rule-stations",
+  /** slot */
+  "fit/rule-fill",
 ] as const;
 export type FitCode = (typeof FIT_CODES)[number];
 

@@ -1,4 +1,4 @@
-import { type FitTask, type Line, type Option, optionsOf, type Pick, type Row, type Score } from "./task.ts";
+import { type FitTask, type Option, optionsOf, type Pick, type PlacedLine, type Row, type Score } from "./task.ts";
 
 /** Points that a weekly sum costs outside its band; 0 inside. */
 export function rowPoints(row: Row, amount: number): number {
@@ -47,11 +47,18 @@ export function breach(task: FitTask, choice: readonly Pick[]): Breach | undefin
  *
  * The search never calls it while searching; explanations and tests do, so that each is a check on the other.
  */
-export function score(task: FitTask, choice: readonly Pick[]): Score & { readonly lines: readonly Line[] } {
-  const chosen = task.blocks.flatMap((block, index) => optionsOf(block, choice[index]!));
-  const lines = chosen.flatMap((option) => option.lines);
-  const sums = rowSums(task, chosen);
-  const rowLines = task.rows.flatMap((row, index): Line[] => {
+export function score(task: FitTask, choice: readonly Pick[]): Score & { readonly lines: readonly PlacedLine[] } {
+  const chosen = task.blocks.flatMap((block, index) =>
+    optionsOf(block, choice[index]!).map((option, step) => ({ option, slot: block.slots[step] })),
+  );
+  const lines = chosen.flatMap(({ option, slot }) =>
+    option.lines.map((line): PlacedLine => (slot === undefined ? line : { ...line, slot })),
+  );
+  const sums = rowSums(
+    task,
+    chosen.map(({ option }) => option),
+  );
+  const rowLines = task.rows.flatMap((row, index): PlacedLine[] => {
     const points = rowPoints(row, sums[index]!);
     if (points === 0) return [];
     const data = { row: row.id, amount: sums[index]!, low: row.low, high: row.high };

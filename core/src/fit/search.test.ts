@@ -73,6 +73,32 @@ test("says that nothing fits when there is no way to leave a slot open", () => {
   expect(solve(oneSlot({ ...OPEN, must: 0, time: 11 }))).toBeUndefined();
 });
 
+test("a station that nobody counted is free, also for three forms at once beside one that was counted", () => {
+  // Once gave the second way: a station without a count was taken to be there as often as the form has stations.
+  const at = (...stations: readonly string[]): Option => ({ ...OPEN, must: 0, lines: [], rank: 0, stations });
+  const steps = [[at("rack", "cable")], [at("cable", "press")], [at("rack", "cable")]];
+  const later = [at(), at(), at()].map((option, step) => [step === 2 ? { ...option, rank: 1 } : option]);
+  const task: FitTask = {
+    capacity: [10],
+    blocks: [
+      {
+        session: 0,
+        slots: ["a", "b", "c"],
+        ways: [
+          { time: 0, steps },
+          { time: 0, steps: later },
+        ],
+        atOnce: new Map([
+          ["rack", 2],
+          ["press", 1],
+        ]),
+      },
+    ],
+    rows: [],
+  };
+  expect(solve(task)?.choice).toEqual([{ way: 0, options: [0, 0, 0] }]);
+});
+
 test("a phase without sessions has an empty plan", () => {
   expect(solve({ capacity: [], blocks: [], rows: [] })).toMatchObject({ choice: [], must: 0, want: 0, proven: true });
 });

@@ -1,28 +1,65 @@
-import { bestPlan, type Found, planOf, walksOf } from "./best-plan.ts";
+import { bestPlan } from "./best-plan.ts";
 import { Goal } from "./goal.ts";
-import { type Budget, type Plan, SLACK } from "./join.ts";
 import { type Net, netOf } from "./net.ts";
-import { tighten } from "./prices.ts";
+import { type Budget, type Found, type Plan, planOf, SLACK } from "./plan.ts";
+import { noStart, tighten } from "./prices.ts";
 import { rowPoints } from "./score.ts";
 import type { FitTask, Option, Pick, Solution } from "./task.ts";
+import { walksOf } from "./walk.ts";
 
 /** Steps of work after which a search stops and says "not proven": every machine stops at the same place. */
 const MOST_WORK = 30_000_000;
 
-type Ends = readonly [least: number, most: number];
+/** Least and most that something can be. */
+interface Ends {
+  least: number;
+  most: number;
+}
 
-/** Least and most that something can sum up to, over the ways of every block. */
-function endsOf(task: FitTask, of: (option: Option) => number): Ends {
-  const add = (all: readonly Ends[]): Ends => all.reduce(([a, b], [c, d]) => [a + c, b + d], [0, 0]);
-  const widest = (all: readonly Ends[]): Ends => [
-    Math.min(...all.map(([least]) => least)),
-    Math.max(...all.map(([, most]) => most)),
-  ];
-  return add(
-    task.blocks.map(({ ways }) =>
-      widest(ways.map(({ steps }) => add(steps.map((step) => widest(step.map((option) => [of(option), of(option)])))))),
-    ),
-  );
+/**
+ * Least and most of several sums over the ways of every block.
+ *
+ * @param of what an option adds to each of them, as pairs of index and amount
+ */
+function endsOf(
+  task: FitTask,
+  count: number,
+  of: (option: Option) => readonly (readonly [number, number])[],
+): readonly Ends[] {
+  const zeros = () => Array.from({ length: count }, (): Ends => ({ least: 0, most: 0 }));
+  const all = zeros();
+  const amounts = new Float64Array(count);
+  for (const { ways } of task.blocks) {
+    let widest: Ends[] | undefined;
+    for (const { steps } of ways) {
+      const way = zeros();
+      for (const options of steps) {
+        let step: Ends[] | undefined;
+        for (const option of options) {
+          amounts.fill(0);
+          for (const [index, amount] of of(option)) amounts[index]! += amount;
+          step ??= Array.from(amounts, (amount): Ends => ({ least: amount, most: amount }));
+          for (let i = 0; i < count; i++) widen(step[i]!, amounts[i]!, amounts[i]!);
+        }
+        for (const [i, { least, most }] of (step ?? []).entries()) {
+          way[i]!.least += least;
+          way[i]!.most += most;
+        }
+      }
+      if (widest === undefined) widest = way;
+      else for (const [i, { least, most }] of way.entries()) widen(widest[i]!, least, most);
+    }
+    for (const [i, { least, most }] of (widest ?? []).entries()) {
+      all[i]!.least += least;
+      all[i]!.most += most;
+    }
+  }
+  return all;
+}
+
+function widen(ends: Ends, least: number, most: number): void {
+  if (least < ends.least) ends.least = least;
+  if (most > ends.most) ends.most = most;
 }
 
 /**
@@ -38,17 +75,18 @@ interface Levels {
 }
 
 function levelsOf(task: FitTask): Levels {
-  const [leastRank, mostRank] = endsOf(task, ({ rank }) => rank);
-  const wantPoint = 1 + mostRank - leastRank;
-  const [leastWant, mostWant] = endsOf(task, ({ want }) => want);
-  const costs = task.rows.map((row, index) => {
-    if (row.level === "must") return 0;
-    const ends = endsOf(task, ({ rows }) => rows.find(([other]) => other === index)?.[1] ?? 0);
-    return Math.max(...ends.map((amount) => rowPoints(row, amount)));
-  });
-  const mostCost = costs.reduce((sum, cost) => sum + cost, 0);
-  const mustPoint = wantPoint * (1 + mostWant - leastWant + mostCost);
-  return { wantPoint, mustPoint, mostRank, lowest: wantPoint * (leastWant - mostCost) - mostRank };
+  const [wants, ranks] = endsOf(task, 2, ({ want, rank }) => [
+    [0, want],
+    [1, rank],
+  ]) as [Ends, Ends];
+  const wantPoint = 1 + ranks.most - ranks.least;
+  const sums = endsOf(task, task.rows.length, ({ rows }) => rows);
+  const mostCost = task.rows.reduce((cost, row, r) => {
+    const { least, most } = sums[r]!;
+    return row.level === "must" ? cost : cost + Math.max(rowPoints(row, least), rowPoints(row, most));
+  }, 0);
+  const mustPoint = wantPoint * (1 + wants.most - wants.least + mostCost);
+  return { wantPoint, mustPoint, mostRank: ranks.most, lowest: wantPoint * (wants.least - mostCost) - ranks.most };
 }
 
 function pointsOf(task: FitTask, level: "must" | "want", factor: number) {
@@ -115,8 +153,17 @@ function choiceOf(net: Net, plan: Plan): readonly Pick[] {
   });
 }
 
+/** @returns the fewest must points that a plan can have; infinitely many where there is no plan */
+export function leastMust(task: FitTask): number {
+  const net = netOf(task);
+  const found = bestPlan(net, mustGoal(net), { left: MOST_WORK });
+  return found === undefined ? Number.POSITIVE_INFINITY : 0 - found.best.value;
+}
+
 /** Must prices that are tried, each an eighth of the one before. */
 const PRICES = 6;
+/** Each is followed until no more than this part of what was gained is to be hoped for. */
+const NEAR_ENOUGH = 0.01;
 
 interface Limited {
   readonly goal: Goal;
@@ -130,7 +177,7 @@ function limitedGoal(net: Net, levels: Levels, most: number): Limited {
   for (let k = 0; k < PRICES; k++) {
     const price = Math.ceil(levels.mustPoint / 8 ** k);
     const goal = wantGoal(net, levels, price, most);
-    const tight = tighten(net, goal, walksOf(net), levels.wantPoint / 10);
+    const tight = tighten(net, goal, walksOf(net), noStart(net, goal), Number.NEGATIVE_INFINITY, NEAR_ENOUGH);
     const bound = (tight?.dual.bound ?? 0) + price * most;
     if (best !== undefined && bound > best.bound) return best;
     best = { goal, price, bound };

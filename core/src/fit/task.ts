@@ -8,6 +8,11 @@ export interface Line {
   readonly data: Readonly<Record<string, Json>>;
 }
 
+/** A line and where it counts: a slot, or the whole week where there is none. */
+export interface PlacedLine extends Line {
+  readonly slot?: SlotKey;
+}
+
 /** What a slot may get: a form with a number of sets, or nothing. */
 export interface Option {
   /** Undefined leaves the slot open; conditioning is never a form of its own here. */

@@ -14,6 +14,8 @@ interface Clash {
 interface Class {
   readonly bits: number;
   readonly items: Int32Array;
+  /** Index of a state before the step, and of the state after it. */
+  links: readonly (readonly [from: number, to: number])[];
 }
 
 /**
@@ -108,7 +110,7 @@ export class Walk {
     this.#stationBits = [...this.#stations.values()].reduce((sum, one) => sum | one, 0);
     this.#bits = this.#watched.size + this.#stations.size > 0;
     this.#classes = steps.map(({ items }) => {
-      if (!this.#bits) return items.length === 0 ? [] : [{ bits: 0, items }];
+      if (!this.#bits) return items.length === 0 ? [] : [{ bits: 0, items, links: [] }];
       const found = new Map<number, number[]>();
       for (const item of items) {
         const bits = this.#bitsOf(item);
@@ -116,7 +118,7 @@ export class Walk {
         if (known === undefined) found.set(bits, [item]);
         else known.push(item);
       }
-      return [...found].map(([bits, list]) => ({ bits, items: Int32Array.from(list) }));
+      return [...found].map(([bits, list]) => ({ bits, items: Int32Array.from(list), links: [] }));
     });
     const keep = new Int32Array(end + 1);
     for (let s = steps.length - 1; s >= 0; s--) {
@@ -142,6 +144,14 @@ export class Walk {
     this.#tables = this.#states.map((states, node) =>
       states.map(() => new Float64Array(Math.max(0, this.#top[node]! - this.#low[node]! + 1))),
     );
+    for (const [s, { from, to }] of steps.entries()) {
+      for (const each of this.#classes[s]!) {
+        each.links = this.#states[from]!.flatMap((state, index): [number, number][] => {
+          const next = this.#after(state, each.bits, keep[to]!);
+          return next < 0 ? [] : [[index, this.#states[to]!.indexOf(next)]];
+        });
+      }
+    }
   }
 
   get states(): number {
@@ -178,7 +188,7 @@ export class Walk {
       const { from, to } = steps[s]!;
       if (top[from]! < 0 || top[to]! < 0) continue;
       const [lowFrom, topFrom, lowTo, topTo] = [low[from]!, top[from]!, low[to]!, top[to]!];
-      for (const { bits, items } of this.#classes[s]!) {
+      for (const { links, items } of this.#classes[s]!) {
         let most = Number.NEGATIVE_INFINITY;
         for (let i = 0; i < items.length; i++) {
           const item = items[i]!;
@@ -187,11 +197,9 @@ export class Walk {
           if (!(value > most)) continue;
           most = value;
           const took = time[item]!;
-          for (const [index, state] of this.#states[from]!.entries()) {
-            const next = this.#after(state, bits, this.#keep[to]!);
-            if (next < 0) continue;
-            const mine = this.#tables[from]![index]!;
-            const theirs = this.#tables[to]![this.#states[to]!.indexOf(next)]!;
+          for (let l = 0; l < links.length; l++) {
+            const mine = this.#tables[from]![links[l]![0]]!;
+            const theirs = this.#tables[to]![links[l]![1]]!;
             const begin = Math.max(lowFrom, took);
             const split = Math.min(topFrom, topTo + took);
             const shift = took + lowTo;
@@ -225,7 +233,7 @@ export class Walk {
     for (const [s, { from, to }] of steps.entries()) {
       if (top[from]! < 0 || top[to]! < 0) continue;
       const [lowFrom, topFrom, lowTo, topTo] = [low[from]!, top[from]!, low[to]!, top[to]!];
-      for (const { bits, items } of this.#classes[s]!) {
+      for (const { links, items } of this.#classes[s]!) {
         let best = Number.NEGATIVE_INFINITY;
         let last = -1;
         const joined = new Map<number, number>();
@@ -233,11 +241,9 @@ export class Walk {
           const took = time[item]!;
           if (took !== last) {
             let together = Number.NEGATIVE_INFINITY;
-            for (const [index, state] of this.#states[from]!.entries()) {
-              const next = this.#after(state, bits, this.#keep[to]!);
-              if (next < 0) continue;
+            for (const [index, next] of links) {
               const mine = before[from]![index]!;
-              const theirs = this.#tables[to]![this.#states[to]!.indexOf(next)]!;
+              const theirs = this.#tables[to]![next]!;
               const begin = Math.max(lowFrom, took);
               const end = Math.max(begin, Math.min(topFrom, topTo + took));
               for (let c = begin; c <= end && c <= topFrom; c++) {
@@ -256,11 +262,9 @@ export class Walk {
           if (!(value > best)) continue;
           best = value;
           const took = time[item]!;
-          for (const [index, state] of this.#states[from]!.entries()) {
-            const next = this.#after(state, bits, this.#keep[to]!);
-            if (next < 0) continue;
+          for (const [index, next] of links) {
             const mine = before[from]![index]!;
-            const theirs = before[to]![this.#states[to]!.indexOf(next)]!;
+            const theirs = before[to]![next]!;
             const end = Math.min(topTo, topFrom - took);
             for (let c = lowTo; c <= end; c++) {
               const total = value + mine[Math.max(c + took, lowFrom) - lowFrom]!;
@@ -351,4 +355,9 @@ function count(bits: number): number {
   let n = 0;
   for (let rest = bits; rest !== 0; rest &= rest - 1) n++;
   return n;
+}
+
+/** One walk for each session. */
+export function walksOf(net: Net): readonly Walk[] {
+  return net.sessions.map((session) => new Walk(net, session));
 }

@@ -31,6 +31,7 @@ function linesOf(id: string, said: Partial<Omit<WantContext, "exercise" | "catal
     person: madeUpPerson({ status: "intermediate" }),
     watch: [],
     tooLight: false,
+    kept: false,
     ...said,
   };
   return wantLines({ ...context, exercise, catalogue });
@@ -119,6 +120,7 @@ describe("pattern, muscles, steps", () => {
         person: madeUpPerson(),
         watch: [],
         tooLight: false,
+        kept: false,
         exercise: other.exercises.get(id)!,
         catalogue: other,
       }).find((line) => line.id === "fit/muscles")?.points ?? 0;
@@ -158,6 +160,10 @@ describe("the person", () => {
       tags: ["pressor"],
     });
     expect([points("s2", "too-light", { tooLight: true }), points("s2", "too-light")]).toEqual([-60, 0]);
+  });
+
+  test("what the slot had before counts 20, less than a step of the ladder", () => {
+    expect([points("s2", "kept", { kept: true }), points("s2", "kept")]).toEqual([20, 0]);
   });
 
   test("what has no say has no line; every line is a want", () => {

@@ -22,6 +22,8 @@ export interface WantContext {
   readonly watch: readonly StressTag[];
   /** The heaviest load here cannot make the asked repetitions hard. */
   readonly tooLight: boolean;
+  /** The slot had this form when it was fitted last. */
+  readonly kept: boolean;
 }
 
 type Want = (context: WantContext) => Line | undefined;
@@ -126,8 +128,24 @@ function tooLight(context: WantContext): Line | undefined {
   return want("fit/too-light", context.tooLight ? -60 : 0);
 }
 
+/** What somebody does already is changed for a step of the ladder, and not for a few quarter-sets of a band. */
+function kept(context: WantContext): Line | undefined {
+  return want("fit/kept", context.kept ? 20 : 0);
+}
+
 /** Every want that a form in a slot is scored by. Points are ours, no source. */
-const WANTS: readonly Want[] = [suits, ownRung, pattern, muscles, stepsOutside, liked, disliked, watched, tooLight];
+const WANTS: readonly Want[] = [
+  suits,
+  ownRung,
+  pattern,
+  muscles,
+  stepsOutside,
+  liked,
+  disliked,
+  watched,
+  tooLight,
+  kept,
+];
 
 /** @returns a line for each want that has a say about this form in this slot */
 export function wantLines(context: WantContext): readonly Line[] {

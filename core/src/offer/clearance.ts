@@ -116,7 +116,7 @@ function withheldBy(rows: readonly StatementRow[]): Clearance["withheld"] {
 function cautionAsks(cautions: readonly Caution[], on: Day): readonly Reason[] {
   const due = cautions.filter((caution) => !(on < caution.recheck));
   const asks = due.map((caution) =>
-    reason("offer/ask-caution", { ...whatOf(caution), recheck: printDay(caution.recheck), who: caution.who }),
+    reason("offer/ask-caution", { ...cautionData(caution), recheck: printDay(caution.recheck), who: caution.who }),
   );
   return inOrder(asks);
 }
@@ -128,7 +128,7 @@ function cautionsThroughout(cautions: readonly Caution[], on: Day, to: Day): rea
   return inOrder(
     later.map((caution) =>
       reason("offer/caution-throughout", {
-        ...whatOf(caution),
+        ...cautionData(caution),
         from: printDay(caution.from),
         who: caution.who,
         ...span,
@@ -137,7 +137,8 @@ function cautionsThroughout(cautions: readonly Caution[], on: Day, to: Day): rea
   );
 }
 
-function whatOf({ statement, tag }: Caution): Reason["data"] {
+/** @returns what a caution is about, as the data of a reason */
+export function cautionData({ statement, tag }: Caution): Reason["data"] {
   return { ...(statement === undefined ? {} : { statement }), ...(tag === undefined ? {} : { tag }) };
 }
 

@@ -28,8 +28,7 @@ export interface LimitsOnDay {
 export function limitsOn(limits: readonly Limit[], on: Day, to: Day = on): LimitsOnDay {
   const letters = new Map<string, Limit[]>();
   for (const limit of limits) {
-    const { kind, who, applies, part, side, movement } = limit;
-    const key = JSON.stringify([kind, who, applies ?? "total", part ?? null, side, movement ?? null]);
+    const key = letterOf(limit);
     letters.set(key, [...(letters.get(key) ?? []), limit]);
   }
   const binding: Limit[] = [];
@@ -38,13 +37,13 @@ export function limitsOn(limits: readonly Limit[], on: Day, to: Day = on): Limit
   for (const steps of letters.values()) {
     const standing = daysOfChange(steps, on, to).map((each) => stepOn(steps, each));
     const [first] = standing;
-    if (first !== undefined && !(on <= first.to)) asks.push(reason("offer/ask-limit", dataOf(first)));
+    if (first !== undefined && !(on <= first.to)) asks.push(reason("offer/ask-limit", limitData(first)));
     const step = strictest(standing.filter((each) => each !== undefined));
     if (step === undefined) continue;
     binding.push(step);
     if (standing.every((each) => each !== undefined && massAllowed(each) <= massAllowed(step))) continue;
     const span = { from: printDay(step.from), first: printDay(on), last: printDay(to) };
-    throughout.push(reason("offer/limit-throughout", { ...dataOf(step), ...span }));
+    throughout.push(reason("offer/limit-throughout", { ...limitData(step), ...span }));
   }
   return {
     loads: binding.filter((limit) => limit.kind === "load"),
@@ -53,6 +52,11 @@ export function limitsOn(limits: readonly Limit[], on: Day, to: Day = on): Limit
     asks,
     throughout,
   };
+}
+
+/** @returns the same text for limits that are steps of one letter */
+export function letterOf({ kind, who, applies, part, side, movement }: Limit): string {
+  return JSON.stringify([kind, who, applies ?? "total", part ?? null, side, movement ?? null]);
 }
 
 /** The first of the days, and every later one on which another step may stand than the day before. */
@@ -79,7 +83,8 @@ export function massAllowed(limit: Limit): Mass {
   return limit.atMost === undefined ? (0 as Mass) : massOf(limit.atMost);
 }
 
-function dataOf(limit: Limit): Reason["data"] {
+/** @returns a limit as the data of a reason: what it limits, by whose order and until when */
+export function limitData(limit: Limit): Reason["data"] {
   const { kind, who, part, side, movement, atMost, applies } = limit;
   return {
     kind,

@@ -1,3 +1,4 @@
+import { explain } from "./en/explain.ts";
 import { findings, whys } from "./en/findings.ts";
 import { listed, plural, printNumber, printSpan } from "./en/number.ts";
 import { problems } from "./en/problems.ts";
@@ -69,6 +70,7 @@ export const en = {
   },
   sheet,
   reckon: { names: reckonings, figures, cautions, say: sayReckoned, list: sayReckonings },
+  explain,
   /** The frames that sentences are put into. */
   frames: {
     source: (cites: readonly string[]) => `${cites.length === 1 ? "Source" : "Sources"}: ${cites.join("; ")}.`,

@@ -6,5 +6,6 @@ export type { ProblemCode } from "./en/problems.ts";
 export { REMEDY_IDS, type RemedyId } from "./en/remedies.ts";
 export { minutesOf, printDate, printDuration, printHours, printLoad, printMinutes } from "./en/units.ts";
 export { en, type Messages } from "./en.ts";
+export { sayConflict, sayGains, sayPoints, sayWhyNot } from "./explain.ts";
 export { type Names, namesFrom, type Say } from "./names.ts";
 export { sayFinding, sayPlace, sayProblem, sayReason, sayRemedy, saySources } from "./say.ts";

@@ -1,8 +1,8 @@
 import { CATALOGUE, nearExercises } from "@stave/core/exercises";
-import { type WhyNot, whyNot } from "@stave/core/fit";
+import { conflictOf, type FitInput, fitPhase, type WhyNot, whatHelps, whyNot } from "@stave/core/fit";
 import { nearNames, type Phase, type Problem, type Reason, slotsOf } from "@stave/core/model";
 import { fitTask } from "@stave/core/revise";
-import { en, namesFrom, sayReason } from "@stave/core/text";
+import { namesFrom, sayConflict, sayGains, sayPoints, sayReason, sayWhyNot } from "@stave/core/text";
 import { type Answer, failed, type Io } from "./answer.ts";
 import { slotWords } from "./fit.ts";
 import { type PeopleOptions, readPlans } from "./plans.ts";
@@ -12,37 +12,23 @@ export interface WhyOptions extends PeopleOptions {
   readonly person: string;
   /** An exercise: why not this one? */
   readonly not?: string;
+  /** Also solve every single change, and say what each would gain. */
+  readonly helps?: boolean;
 }
 
-const NAMES = namesFrom(CATALOGUE);
-
-function say(reasons: readonly Reason[]): string {
-  return reasons.map((reason) => `  ${sayReason(reason, NAMES)}`).join("\n");
+function indented(lines: readonly string[]): readonly string[] {
+  return lines.map((line) => `  ${line}`);
 }
 
-function whyNotWords(exercise: string, answer: WhyNot): string {
-  const name = NAMES.exercise(exercise);
-  switch (answer.kind) {
-    case "chosen":
-      return `${name} is what the plan has.`;
-    case "set aside":
-      return `${name} is set aside:\n${say(answer.why)}`;
-    case "not thought of":
-      return `${name} is of another pattern, and not the first choice, so this slot never asks for it.`;
-    case "does not fit":
-      return `With ${name} here, no plan keeps every session within its minutes.`;
-    case "costs": {
-      const constraints: Readonly<Record<string, string>> = en.words.constraints;
-      const lines = answer.lines.map(
-        ({ id, best, forced }) =>
-          `  ${constraints[id] ?? id}: ${forced - best > 0 ? "+" : "−"}${Math.abs(forced - best)}`,
-      );
-      const must = answer.must === 0 ? "" : `${answer.must} must points more missing and `;
-      if (answer.must === 0 && answer.want === 0)
-        return `${name} would be as good; the stated order of ties puts the other first.`;
-      return `With ${name} here, the best plan of the phase has ${must}${Math.abs(answer.want)} want points ${answer.want >= 0 ? "fewer" : "more"}:\n${lines.join("\n")}`;
-    }
-  }
+/** A sentence, and what belongs to it indented under it. */
+function underFirst([first = "", ...rest]: readonly string[]): readonly string[] {
+  return [first, ...indented(rest)];
+}
+
+/** What a slot's form counts by itself, as the fit of this phase has it. */
+function pointsIn(task: FitInput, slot: string) {
+  const { lines } = fitPhase(task);
+  return lines.flatMap(({ id, level, points, slot: at }) => (at === slot ? [{ id, level, points }] : []));
 }
 
 /** Why a slot holds what it holds for one person, and why not something else. */
@@ -83,38 +69,50 @@ export async function why(path: string, slotKey: string, options: WhyOptions, io
     slot === undefined
       ? `${slotKey}, ${person.name}: left open`
       : `${slotKey}, ${person.name}: ${slotWords(slot, person.units)}`;
+  const titles = programme.programme.phases[phaseAt]!.sessions.map(({ key, title }) => [key, title] as const);
+  const names = namesFrom(CATALOGUE, { sessions: new Map(titles) });
   const found = slot?.find === undefined ? [] : [slot.find.because];
+  const task = fitTask(
+    {
+      programme: programme.programme,
+      programmeHash: programme.hash,
+      person,
+      place: placeOf(person, read.value.roster),
+      others: read.value.roster.places,
+      catalogue: CATALOGUE,
+      on: read.value.on,
+    },
+    phaseAt,
+  );
   let other: { readonly exercise: string; readonly answer: WhyNot } | undefined;
   if (options.not !== undefined) {
     if (!CATALOGUE.exercises.has(options.not)) {
       const maybe = nearExercises(CATALOGUE, options.not).map(({ id }) => id);
       return failed(command, [problem("why/no-such-exercise", options.not, maybe, maybe[0])]);
     }
-    const task = fitTask(
-      {
-        programme: programme.programme,
-        programmeHash: programme.hash,
-        person,
-        place: placeOf(person, read.value.roster),
-        others: read.value.roster.places,
-        catalogue: CATALOGUE,
-        on: read.value.on,
-      },
-      phaseAt,
-    );
     other = { exercise: options.not, answer: whyNot(task, slotKey, options.not)! };
   }
+  const why: readonly Reason[] = [...reasons, ...found];
+  const points = pointsIn(task, slotKey);
+  const conflict = slot === undefined ? conflictOf(task, slotKey) : undefined;
+  const helps = options.helps === true ? whatHelps(task).gains : undefined;
   const result = {
     person: person.id,
     slot: slotKey,
     exercise: slot?.exercise ?? null,
-    why: [...reasons, ...found],
+    why,
+    points,
     ...(other === undefined ? {} : { not: other }),
+    ...(conflict === undefined ? {} : { conflict }),
+    ...(helps === undefined ? {} : { helps }),
   };
   const words = [
     head,
-    say([...reasons, ...found]),
-    ...(other === undefined ? [] : [whyNotWords(other.exercise, other.answer)]),
+    ...indented(why.map((reason) => sayReason(reason, names))),
+    ...indented(sayPoints(points)),
+    ...(conflict === undefined ? [] : underFirst(sayConflict(conflict, names))),
+    ...(other === undefined ? [] : underFirst(sayWhyNot(other.exercise, other.answer, names))),
+    ...(helps === undefined ? [] : underFirst(sayGains(helps, names))),
   ].join("\n");
   return { command, result, findings: [], problems: [], words: `${words}\n` };
 }

@@ -2,7 +2,8 @@ import type { FitCode } from "../../fit/index.ts";
 import type { PlanCode } from "../../revise/index.ts";
 import { type Data, dataListIn, MISSING, numberIn, said, wordsIn } from "../facts.ts";
 import type { Names, Say } from "../names.ts";
-import { listed, plural } from "./number.ts";
+import { listed, plural, printNumber } from "./number.ts";
+import { cautionOf, limitAsked } from "./reasons-offer.ts";
 import { loadIn, printDate } from "./units.ts";
 import { patterns, tags } from "./words.ts";
 
@@ -51,6 +52,28 @@ export const fitReasons: Readonly<Record<FitCode, Say>> = {
   "fit/nothing-fits": (data) =>
     `Left open: of ${plural(numberIn(data, "tried"), "form", "forms")} for ${patterns[said(data, "pattern") as keyof typeof patterns] ?? said(data, "pattern")} none may be offered here.`,
   "fit/set-aside": (data, names, say) => `${exercise(data, names)} is set aside. ${inner(data, say)}`,
+  "fit/if-equipment": (data) => `with ${said(data, "what")} here`,
+  "fit/if-minutes": (data) => `with ${said(data, "more")} min more for every session`,
+  "fit/if-caution": (data) =>
+    `without the caution ${cautionOf(data)} (set by ${said(data, "who")}), if the clinician agrees`,
+  "fit/if-limit": (data, names) =>
+    `without the limit ${limitAsked(data, names)} (ordered by ${said(data, "who")}), if the clinician agrees`,
+  "fit/if-day": (data) => `with ${plural(numberIn(data, "days"), "training day", "training days")} a week`,
+  "fit/rule-kit": (data) => `only what ${said(data, "place")} has is used`,
+  "fit/rule-earned": () => "only forms that this person has been assessed on or has shown are given",
+  "fit/rule-caution": (data) => `the caution ${cautionOf(data)} (set by ${said(data, "who")})`,
+  "fit/rule-limit": (data, names) => `${limitAsked(data, names)}, ordered by ${said(data, "who")}`,
+  "fit/rule-cannot": (data) =>
+    `this person cannot do ${tags[said(data, "tag") as keyof typeof tags] ?? said(data, "tag")}`,
+  "fit/rule-band": (data) => {
+    const [low, high] = [numberIn(data, "low") / 4, numberIn(data, "high") / 4];
+    return `${printNumber(low)}–${printNumber(high)} sets a week of ${said(data, "muscle")}`;
+  },
+  "fit/rule-minutes": (data, names) =>
+    `${said(data, "minutes")} min for ${names.session(said(data, "session"))}, at the upper estimate`,
+  "fit/rule-once": (data, names) => `no form twice in ${names.session(said(data, "session"))}`,
+  "fit/rule-stations": () => "the stations that are there",
+  "fit/rule-fill": (data, names) => `${names.slot(said(data, "slot"))} is filled`,
 };
 
 /** What a plan says about itself. */
@@ -93,6 +116,7 @@ export const constraints: Readonly<Record<string, string>> = {
   "fit/disliked": "dislikes",
   "fit/watch": "stresses at their limit",
   "fit/too-light": "loads here too light",
+  "fit/kept": "what the slot had before",
   "fit/sets-changed": "sets changed",
   "fit/conditioning-cut": "conditioning cut",
 };

@@ -64,11 +64,13 @@ function most(data: Data): string {
   return `${loadIn(data, "atMost") ?? "no load"} ${where}${side === "left" || side === "right" ? ` on the ${side}` : ""}`;
 }
 
-function limitAsked(data: Data, names: Names): string {
+/** @returns what a limit asks for */
+export function limitAsked(data: Data, names: Names): string {
   return said(data, "kind") === "load" ? `at most ${most(data)}` : `no ${taken(data, names)}`;
 }
 
-function cautionOf(data: Data): string {
+/** @returns what a caution is about */
+export function cautionOf(data: Data): string {
   return data["statement"] === undefined ? tagOf(data) : statementOf(said(data, "statement"));
 }
 
