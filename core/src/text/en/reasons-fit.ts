@@ -73,7 +73,7 @@ export const fitReasons: Readonly<Record<FitCode, Say>> = {
     `${said(data, "minutes")} min for ${names.session(said(data, "session"))}, at the upper estimate`,
   "fit/rule-once": (data, names) => `no form twice in ${names.session(said(data, "session"))}`,
   "fit/rule-stations": () => "the stations that are there",
-  "fit/rule-fill": (data, names) => `${names.slot(said(data, "slot"))} is filled`,
+  "fit/rule-fill": (data, names) => `a form in ${names.slot(said(data, "slot"))}`,
 };
 
 /** What a plan says about itself. */
