@@ -59,7 +59,7 @@ async function serve(folder: string): Promise<void> {
   let task: Task | undefined;
   const vitest = await createVitest(
     "test",
-    { watch: false, bail: 1, reporters: [{}], silent: true },
+    { watch: false, bail: 1, reporters: [{}], silent: true, setupFiles: ["scripts/mutate-setup.ts"] },
     {
       plugins: [
         {
