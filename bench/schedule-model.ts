@@ -3,7 +3,7 @@ import { addDays } from "@stave/core/day";
 
 /**
  * A task as a mixed-integer model, the natural way: a binary for each session that has no day, for each start that a
- * session may take, and for each pair of starts that lie too close. All costs come from the plain scorer, one placement
+ * session may take, for each pair of starts that lie too close, and for each pair of training days in a row. All costs come from the plain scorer, one placement
  * or one pair at a time; nothing of the search is used.
  */
 export interface Model {
@@ -19,6 +19,7 @@ interface Column {
   readonly dayIndex: number;
   readonly placement: Placement;
   readonly value: Levels;
+  readonly nextDay: number;
 }
 
 function columnsOf(task: CalendarTask): Column[] {
@@ -35,13 +36,11 @@ function columnsOf(task: CalendarTask): Column[] {
         const at = { session: session.id, day, start: from };
         starts.set(`${from} ${place}`, place === undefined ? at : { ...at, place });
       }
-      return [...starts.values()].map((placement, n) => ({
-        name: `x${index}_${dayIndex}_${n}`,
-        session: index,
-        dayIndex,
-        placement,
-        value: score(task, [placement]).value,
-      }));
+      return [...starts.values()].map((placement, n) => {
+        const { value, parts } = score(task, [placement]);
+        const name = `x${index}_${dayIndex}_${n}`;
+        return { name, session: index, dayIndex, placement, value, nextDay: parts.nextDay };
+      });
     }),
   );
 }
@@ -74,13 +73,17 @@ export function modelOf(task: CalendarTask): Model {
     }
   }
   const pairs: { readonly name: string; readonly later: number; readonly apart: number; readonly value: Levels }[] = [];
-  const reach = Math.ceil(task.gapHours / 24);
+  const reach = Math.max(1, Math.ceil(task.gapHours / 24));
+  /** Points for two training days in a row, by the second. */
+  const nextDay = new Map<number, number>();
   for (const a of columns) {
     for (const b of columns) {
       if (b.session <= a.session || b.dayIndex <= a.dayIndex || b.dayIndex > a.dayIndex + reach) continue;
-      const both = score(task, [a.placement, b.placement]).value;
+      const { value: both, parts } = score(task, [a.placement, b.placement]);
+      const inRow = parts.nextDay - a.nextDay - b.nextDay;
+      if (inRow > 0) nextDay.set(b.dayIndex, inRow);
       const close = both.close - a.value.close - b.value.close;
-      const points = both.points - a.value.points - b.value.points;
+      const points = both.points - a.value.points - b.value.points - inRow;
       if (close === 0 && points === 0) continue;
       const name = `z${a.name}${b.name}`;
       const apart = b.dayIndex - a.dayIndex;
@@ -96,18 +99,22 @@ export function modelOf(task: CalendarTask): Model {
       ofPairs.set(key, Math.max(ofPairs.get(key) ?? 0, value[level]));
     }
     const ofStarts = bySession.map((own) => Math.max(0, ...own.map(({ value }) => value[level])));
-    return [...ofStarts, ...ofPairs.values()].reduce((all, points) => all + points, 0);
+    const ofDays = level === "points" ? nextDay.values() : [];
+    return [...ofStarts, ...ofPairs.values(), ...ofDays].reduce((all, points) => all + points, 0);
   };
+  for (const d of nextDay.keys()) rows.push(`${sum([...at(d - 1), ...at(d)])} - n${d} <= 1`);
   const close = most("points") + 1;
   const dropped = close * (most("close") + 1);
   const fixed = dropped * (task.sessions.length + 1);
   const weigh = ({ value }: { readonly value: Levels }) => value.points + close * value.close;
   const terms = [
     ...task.sessions.map((session, index) => `${session.fixed ? fixed + dropped : dropped} y${index}`),
+    ...[...nextDay].map(([d, points]) => `${points} n${d}`),
     ...[...columns, ...pairs].filter((each) => weigh(each) > 0).map((each) => `${weigh(each)} ${each.name}`),
   ];
   const names = [...task.sessions.map((_, index) => `y${index}`), ...columns.map(({ name }) => name)];
-  const binaries = [...names, ...pairs.map(({ name }) => name)].join("\n ");
+  const days = [...nextDay.keys()].map((d) => `n${d}`);
+  const binaries = [...names, ...days, ...pairs.map(({ name }) => name)].join("\n ");
   const text = `Minimize\n obj: ${terms.join("\n + ")}\nSubject To\n${rows.map((row, n) => ` c${n}: ${row}`).join("\n")}\nBinary\n ${binaries}\nEnd\n`;
   return {
     text,

@@ -66,6 +66,10 @@ export const SOURCES = {
     cite: "Baker & Newton 2004, An analysis of the ratio and relationship between upper body pressing and pulling strength, J Strength Cond Res 18:594–598",
     read: "primary",
   },
+  ageGradedReturn: {
+    cite: "Age-graded return to contact sports after concussion: under 19, 48 h between steps and 14 days without symptoms before contact",
+    read: "memory",
+  },
   bazValle2022: {
     cite: "Baz-Valle et al. 2022, A systematic review of the effects of different resistance training volumes on muscle hypertrophy, J Hum Kinet 81:199–210",
     read: "primary",
@@ -302,6 +306,10 @@ export const SOURCES = {
   mcgill1999: {
     cite: "McGill, Childs & Liebenson 1999, Endurance times for low back stabilization exercises, Arch Phys Med Rehabil 80:941–944 (seconds from memory)",
     read: "memory",
+  },
+  mccrory2017: {
+    cite: "McCrory et al. 2017, Consensus statement on concussion in sport (Berlin 2016), Br J Sports Med 51:838–847",
+    read: "secondary",
   },
   melroseDawes2015: {
     cite: "Melrose & Dawes 2015, Resistance characteristics of the suspension training row, J Athl Enhanc",

@@ -14,7 +14,10 @@ export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
     `stave why ${STEPS} ground-squat-a ${ROSTER} --person tobiah --not back-squat`,
     `stave why ${STEPS} ground-squat-a ${ROSTER} --person tobiah --helps`,
   ],
-  schedule: [`stave schedule ${STEPS} ${ROSTER} --person dagny --weeks 8`],
+  schedule: [
+    `stave schedule ${STEPS} ${ROSTER} --person dagny --weeks 8`,
+    `stave schedule ${STEPS} ${ROSTER} --person wren --missed 2027-01-13 --because busy`,
+  ],
   sheet: [`stave sheet ${STEPS} ${ROSTER} --person dagny --out sheets --paper letter`],
   calendar: [`stave calendar ${STEPS} ${ROSTER} --person dagny --out calendars`],
   exercises: ["stave exercises row", "stave exercises goblet-squat", 'stave exercises --pattern "single leg"'],

@@ -1,3 +1,5 @@
+import { MISS_CAUSES } from "@stave/core/calendar";
+import { WEEKDAYS } from "@stave/core/day";
 import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
 import { type Answer, type Exit, give, type Io } from "./commands/answer.ts";
 import { assess } from "./commands/assess.ts";
@@ -31,6 +33,14 @@ function whole(least: number, most: number): (text: string) => number {
       throw new InvalidArgumentError(`It is a whole number from ${least} to ${most}.`);
     return value;
   };
+}
+
+function also(text: string, before: readonly string[] = []): readonly string[] {
+  return [...before, text];
+}
+
+function noPerson(): CommanderError {
+  return new CommanderError(2, "stave.person", "error: name one person with --person <id>");
 }
 
 function folder(text: string): string {
@@ -78,15 +88,24 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .option("--not <exercise>", "an exercise that might stand there instead")
     .option("--helps", "also solve every single change: equipment, minutes, a day, a caution or limit lifted")
     .action((file: string, slot: string, options) => {
-      if (options.person === undefined)
-        throw new CommanderError(2, "stave.person", "error: name one person with --person <id>");
+      if (options.person === undefined) throw noPerson();
       return run(why(file, slot, options, io), options.json);
     });
   withPeople(stave.command("schedule"))
-    .description("puts sessions on real days: windows, order, recovery")
+    .description("puts sessions on real days: windows, order, recovery; and says what follows when one was missed")
     .argument("<programme...>", "programme files")
     .option("--weeks <number>", "weeks to place", whole(1, 52), 4)
-    .action((files: string[], options) => run(schedule(files, options, io), options.json));
+    .option("--fixed <session=day>", "a session that stands on this day, before all others; once for each", also)
+    .option("--keep-hours", "hours between hard sessions before welcome hours and days of the week")
+    .addOption(new Option("--week-begins <day>", "for counting sessions a week").choices(WEEKDAYS).default("mon"))
+    .option("--missed <session>", "what follows a missed session, named by its id or its day")
+    .addOption(new Option("--because <cause>", "why it was missed").choices(MISS_CAUSES))
+    .option("--back <day>", "first day on which the person can train again; the day after when left out")
+    .action((files: string[], options) => {
+      if ((options.missed !== undefined || options.fixed !== undefined) && options.person === undefined)
+        throw noPerson();
+      return run(schedule(files, options, io), options.json);
+    });
   withPeople(stave.command("sheet"))
     .description("prints a sheet per person to be filled by pencil, as PDF; needs a screening outcome that stands")
     .argument("<programme...>", "programme files")

@@ -4,7 +4,7 @@ import { placeSessions } from "./place-sessions.ts";
 import { reason } from "./reasons.ts";
 import { score } from "./score.ts";
 import { standing } from "./standing.ts";
-import { asAnnounced, span } from "./starts.ts";
+import { span } from "./starts.ts";
 import type { CalendarTask, Placed, Placement, TaskSession } from "./task.ts";
 
 export const MISS_CAUSES = ["ill", "tired", "busy"] as const;
@@ -107,7 +107,7 @@ function moveOrSkip(task: CalendarTask, placed: Placed, gap: Gap): AfterMiss {
     );
     const moved = found.placements.flatMap((to): Reason[] => {
       const from = placed.placements.find(({ session }) => session === to.session)!;
-      if (from === missed || asAnnounced({ ...sessionOf(to.session), announced: from }, to)) return [];
+      if (from === missed || (from.day === to.day && from.start === to.start && from.place === to.place)) return [];
       return [reason("calendar/moved", { session: to.session, day: printDay(from.day), to: printDay(to.day) })];
     });
     const gone = lost.filter((one) => one !== missed && !chosen.includes(one)).map(notBack);

@@ -69,8 +69,13 @@ test("the only day, an unwelcome hour and days late are told", () => {
 
 test("days in a row are told with the free days that could be used instead", () => {
   const data = { from: "2027-03-01", to: "2027-03-03", days: 3, most: 7, others: 0 };
+  // A free Friday at an hour that is less welcome than three days in a row.
+  const friday = (day: number) => [{ from: 1080, to: 1140, cost: day === 4 ? 4 : 0 }];
+  const crowded = task([], [0, 0, 0], {
+    windows: [0, 1, 2, 3, 4, 5, 6].map((d) => ([0, 1, 2, 4].includes(d) ? friday(d) : [])),
+  });
   expect(rowsOf(task([0, 1, 2], [0, 0, 0]))).toEqual([{ code: "calendar/in-a-row", data }]);
-  expect(rowsOf(task([0, 1, 2, 4], [0, 0, 0]))).toEqual([{ code: "calendar/in-a-row", data: { ...data, others: 1 } }]);
+  expect(rowsOf(crowded)).toEqual([{ code: "calendar/in-a-row", data: { ...data, others: 1 } }]);
   expect(rowsOf(task([0, 1], [0, 0]))).toEqual([
     { code: "calendar/in-a-row", data: { ...data, to: "2027-03-02", days: 2 } },
   ]);

@@ -1,5 +1,6 @@
 /** Placing sessions on real days, exactly, with reasons; and dealing the slots of a week anew where days cannot help. */
 export * from "./after-a-miss.ts";
+export * from "./after-concussion.ts";
 export * from "./explain.ts";
 export * from "./muscle-mask.ts";
 export * from "./place-sessions.ts";
@@ -12,4 +13,5 @@ export * from "./sessions-in-turn.ts";
 export * from "./sessions-to-place.ts";
 export type * from "./task.ts";
 export * from "./ways-of-week.ts";
+export * from "./week-of.ts";
 export * from "./windows-of.ts";

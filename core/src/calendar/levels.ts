@@ -1,5 +1,5 @@
 import { sharedCount } from "./muscle-mask.ts";
-import { closePoints, latePoints, MOVED_POINTS } from "./points.ts";
+import { closePoints, latePoints, MOVED_POINTS, NEXT_DAY_POINTS } from "./points.ts";
 import { span } from "./starts.ts";
 import type { CalendarTask, Levels } from "./task.ts";
 
@@ -27,7 +27,11 @@ export function weightsOf(task: CalendarTask): Weights {
   const close = mostClose(task);
   const late = Math.max(0, ...sessions.map((session) => lateMost(task, session)));
   const moved = sessions.some(({ announced }) => announced !== undefined) ? MOVED_POINTS : 0;
-  const plain = Math.max(0, ...task.windows.flatMap((day) => day.map(({ cost }) => cost))) + latePoints(late) + moved;
+  const plain =
+    Math.max(0, ...task.windows.flatMap((day) => day.map(({ cost }) => cost))) +
+    latePoints(late) +
+    moved +
+    NEXT_DAY_POINTS;
   const own = task.gapIsMust === true;
   const points = sessions.length * (own ? plain : plain + close) + 1;
   const dropped = own ? points * (sessions.length * close + 1) : points;

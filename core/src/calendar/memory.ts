@@ -33,10 +33,16 @@ export interface Memory {
 
 /** Loads of one day at one age: which class each class of a day younger becomes, and what it costs the starts then. */
 interface Age {
-  /** From the class one day younger, or from the number of the start when this is the first age. */
+  /** From the class one day younger, or from the load when this is the first age. */
   readonly becomes: readonly number[];
-  /** For each class the points of every start of the day that is so much later; class 0 has none. */
+  /** For each class the points of every load of the day that is so much later; class 0 has none. */
   readonly points: readonly (readonly number[])[];
+}
+
+/** The different loads that the starts of a day can be, and which of them each start is. */
+interface Day {
+  readonly loads: readonly Load[];
+  readonly of: readonly number[];
 }
 
 /**
@@ -46,32 +52,29 @@ export function memoryOf(task: CalendarTask, starts: readonly (readonly Loading[
   const wanted = task.gapHours * 60;
   const digits = Math.ceil(task.gapHours / 24);
   const past = task.before?.past ?? [];
+  const pastDays = Array.from({ length: digits }, (_, n): Day => {
+    const load = past.filter(({ daysAgo }) => daysAgo === digits - n);
+    return { loads: load.length === 0 ? [] : [load], of: [] };
+  });
+  const days = [...pastDays, ...starts.map((list) => loadsOf(task, list))];
+  const dayAt = (day: number): Day | undefined => days[day + digits];
 
-  const pointsOf = (load: Load, age: number, later: Loading): number => {
+  const pointsOf = (load: Load, age: number, [later]: Load): number => {
     let points = 0;
     for (const { hard, start } of load) {
-      const both = sharedCount(hard, task.sessions[later.session]!.hard);
-      points += closePoints(both, age * MINUTES_A_DAY + later.from - start, wanted);
+      const minutes = age * MINUTES_A_DAY + later!.start - start;
+      if (minutes < wanted) points += closePoints(sharedCount(hard, later!.hard), minutes, wanted);
     }
     return points;
   };
-  const pairPoints = (earlier: Loading, age: number, later: Loading): number => {
-    const minutes = age * MINUTES_A_DAY + later.from - earlier.from;
-    const both = sharedCount(task.sessions[earlier.session]!.hard, task.sessions[later.session]!.hard);
-    return closePoints(both, minutes, wanted);
-  };
-
-  /** Points of each load of a day for every start of the days after it, by age; a day before the task has one load. */
-  const vectorsOf = (day: number): number[][][] => {
-    const ages = Array.from({ length: digits }, (_, n) => starts[day + n + 1] ?? []);
-    if (day >= 0)
-      return starts[day]!.map((own) => ages.map((list, n) => list.map((later) => pairPoints(own, n + 1, later))));
-    const load = past.filter(({ daysAgo }) => daysAgo === -day);
-    return load.length === 0 ? [] : [ages.map((list, n) => list.map((later) => pointsOf(load, n + 1, later)))];
-  };
-
   const agesOf: Age[][] = [];
-  for (let day = -digits; day < task.days; day++) agesOf.push(classes(vectorsOf(day), digits));
+  for (let day = -digits; day < task.days; day++) {
+    const later = Array.from({ length: digits }, (_, n) => dayAt(day + n + 1)?.loads ?? []);
+    const vectors = dayAt(day)!.loads.map((load) =>
+      later.map((list, n) => (day + n + 1 < 0 ? [] : list.map((other) => pointsOf(load, n + 1, other)))),
+    );
+    agesOf.push(classes(vectors, digits));
+  }
   const bases = Array.from({ length: digits }, (_, n) => Math.max(1, ...agesOf.map((ages) => ages[n]!.points.length)));
   const units = [1];
   for (const base of bases) units.push(units.at(-1)! * base);
@@ -91,16 +94,13 @@ export function memoryOf(task: CalendarTask, starts: readonly (readonly Loading[
   };
 
   let first = 0;
-  for (let day = -digits; day < 0; day++) {
-    const here = past.some(({ daysAgo }) => daysAgo === -day) ? ageOf(day, 1).becomes[0]! : 0;
-    first = olderBy(first, day, here, digits);
-  }
+  for (let day = -digits; day < 0; day++) first = olderBy(first, day, ageOf(day, 1).becomes[0] ?? 0, digits);
   return {
     days: digits,
     size: (depth) => units[depth]!,
     first,
     after: (memory, day, start, depth) =>
-      olderBy(memory, day, start < 0 || depth === 0 ? 0 : ageOf(day, 1).becomes[start]!, depth),
+      olderBy(memory, day, start < 0 || depth === 0 ? 0 : ageOf(day, 1).becomes[dayAt(day)!.of[start]!]!, depth),
     points(memory, day, start) {
       let points = 0;
       let rest = memory;
@@ -108,11 +108,24 @@ export function memoryOf(task: CalendarTask, starts: readonly (readonly Loading[
         const base = bases[age - 1]!;
         const digit = rest % base;
         rest = (rest - digit) / base;
-        if (digit !== 0) points += ageOf(day - age, age).points[digit]![start]!;
+        if (digit !== 0) points += ageOf(day - age, age).points[digit]![dayAt(day)!.of[start]!]!;
       }
       return points;
     },
   };
+}
+
+function loadsOf({ sessions }: CalendarTask, starts: readonly Loading[]): Day {
+  const known = new Map<number, number>();
+  const loads: Load[] = [];
+  const of = starts.map(({ session, from }) => {
+    const { hard } = sessions[session]!;
+    const key = hard * MINUTES_A_DAY + from;
+    const found = known.get(key) ?? loads.push([{ hard, start: from }]) - 1;
+    known.set(key, found);
+    return found;
+  });
+  return { loads, of };
 }
 
 /** Parts loads into classes for every age, from the oldest on: alike are those that cost the same from then on. */

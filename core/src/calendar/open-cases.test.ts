@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { addDays, day, printDay, weekdayOf } from "../day.ts";
+import { addDays, day, printDay, type Weekday, weekdayOf } from "../day.ts";
 import { HARD_SETS } from "../measures/index.ts";
 import type { Muscle, Window } from "../model/index.ts";
 import { madeUpPerson, madeUpPlace } from "../testing/index.ts";
@@ -9,6 +9,7 @@ import { maskOf } from "./muscle-mask.ts";
 import { daysCanMend, placeSessions } from "./place-sessions.ts";
 import { type RecutSlot, recut } from "./recut.ts";
 import type { CalendarTask } from "./task.ts";
+import { isoWeek, sessionsByWeek } from "./week-of.ts";
 import { windowsOf } from "./windows-of.ts";
 
 const monday = day("2027-03-01");
@@ -257,5 +258,47 @@ describe("ca-07: days in a row are days of the calendar, on the nights when the 
     const task = { ...pair("2027-09-04", 2), windows: [[], [{ from: 0, to: 60, cost: 0 }], []] };
     const got = placeSessions(task);
     expect(got.placements.map((placement) => [printDay(placement.day), placement.start])).toEqual([["2027-09-05", 0]]);
+  });
+});
+
+describe("ca-10: two coaches look at one week from two sides, across New Year", () => {
+  const days = ["2026-12-26", "2026-12-27", "2026-12-28", "2027-01-03"].map((text) => day(text));
+  const told = (begins: Weekday) =>
+    sessionsByWeek(days, begins).map(({ first, name, sessions }) => [printDay(first), name, sessions]);
+
+  test("weeks from Monday: 2 and 2, and the second is 2026-W53", () => {
+    expect(told("mon")).toEqual([
+      ["2026-12-21", "2026-W52", 2],
+      ["2026-12-28", "2026-W53", 2],
+    ]);
+  });
+
+  test("weeks from Sunday: 1, 2 and 1, and no ISO name is given to them", () => {
+    expect(told("sun")).toEqual([
+      ["2026-12-20", undefined, 1],
+      ["2026-12-27", undefined, 2],
+      ["2027-01-03", undefined, 1],
+    ]);
+  });
+
+  test("the programme's own weeks know nothing of it: the same task, whatever weekday it begins on, has the same weeks", () => {
+    const task = (start: string): CalendarTask => ({
+      start: day(start),
+      days: 14,
+      weekDays: 7,
+      sessions: [0, 1].map((week) => ({ id: `${week}`, week, minutes: 45, hard: 0 })),
+      windows: Array.from({ length: 14 }, () => [{ from: 1080, to: 1140, cost: 0 }]),
+      carry: 0,
+      maxInRow: 3,
+      gapHours: 48,
+    });
+    for (const start of ["2026-12-26", "2026-12-27", "2026-12-28"]) {
+      expect(placeSessions(task(start)).placements.map((one) => one.day - day(start))).toEqual([0, 7]);
+    }
+  });
+
+  test("neighbour: a year earlier the same dates cross into 2026-W01", () => {
+    expect(isoWeek(day("2025-12-29"))).toBe("2026-W01");
+    expect(isoWeek(day("2026-01-03"))).toBe("2026-W01");
   });
 });

@@ -30,14 +30,17 @@ const days = (task: CalendarTask): string =>
     .placements.map(({ session, day: on }) => `${session} ${printDay(on).slice(5)}`)
     .join(", ");
 
-test("sessions that share muscles keep a day between; sessions that do not may follow each other", () => {
+test("sessions keep a day between where they can; those that share no muscle follow each other before an unwelcome hour", () => {
   expect(days(week([0, 1, 2, 3], [LEGS, LEGS]))).toBe("A 03-01, B 03-03");
-  expect(days(week([0, 1, 2, 3], [LEGS, ARMS]))).toBe("A 03-01, B 03-02");
+  expect(days(week([0, 1, 2, 3], [LEGS, ARMS]))).toBe("A 03-01, B 03-03");
+  const windows = [0, 1, 2].map((d) => [{ from: 1080, to: 1140, cost: d === 2 ? 2 : 0 }]);
+  expect(days(week([], [LEGS, ARMS], { days: 3, windows }))).toBe("A 03-01, B 03-02");
+  expect(days(week([], [LEGS, LEGS], { days: 3, windows }))).toBe("A 03-01, B 03-03");
 });
 
 test("72 hours wanted: two days between, which needs a third day of memory", () => {
   expect(days(week([0, 1, 2, 3, 4], [LEGS, LEGS], { gapHours: 72 }))).toBe("A 03-01, B 03-04");
-  expect(days(week([0, 1, 2, 3, 4], [LEGS, ARMS, LEGS], { gapHours: 96 }))).toBe("A 03-01, B 03-02, C 03-05");
+  expect(days(week([0, 1, 2, 3, 4], [LEGS, ARMS, LEGS], { gapHours: 96 }))).toBe("A 03-01, B 03-03, C 03-05");
 });
 
 test("36 hours wanted: an evening and the morning after next are closer than that", () => {
@@ -79,7 +82,8 @@ test("a dropped session is never traded for points, however many", () => {
 test("what was done before the first day counts for hours and for days in a row", () => {
   const past = [{ daysAgo: 1, start: 1080, hard: LEGS }];
   expect(days(week([0, 1, 2, 3], [LEGS], { before: { inRow: 1, past } }))).toBe("A 03-02");
-  expect(days(week([0, 1, 2, 3], [ARMS], { before: { inRow: 1, past } }))).toBe("A 03-01");
+  expect(days(week([0, 1], [ARMS], { before: { inRow: 1, past } }))).toBe("A 03-02");
+  expect(days(week([0], [ARMS], { before: { inRow: 1, past } }))).toBe("A 03-01");
   expect(days(week([0, 1, 2, 3], [ARMS], { before: { inRow: 2, past }, maxInRow: 2 }))).toBe("A 03-02");
   const twice = [...past, { daysAgo: 1, start: 480, hard: ARMS }];
   expect(days(week([0, 1, 2, 3], [ARMS], { before: { inRow: 1, past: twice } }))).toBe("A 03-02");

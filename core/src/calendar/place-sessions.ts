@@ -8,7 +8,8 @@ import { whyDropped } from "./why-dropped.ts";
  *
  * Levels, in this order: fewest dropped sessions, fixed ones before the others; where the hours are a
  * must, fewest points for hours missing between sessions that load the same muscles hard; then fewest points, which are
- * those, the cost of the windows, days after the home week, and sessions moved from where they were announced. Points
+ * those, the cost of the windows, days after the home week, sessions moved from where they were announced, and sessions
+ * on the day after another. Points
  * stand in points.ts. Equal plans are told apart as `search` states. Nothing is owed: a session without a day is
  * dropped, and its reason is given.
  *

@@ -3,6 +3,8 @@ const LATE_POINTS = 15;
 /** For every muscle that two sessions both load hard, for every six hours begun that are missing. Source: ours. */
 const CLOSE_POINTS = 2;
 const CLOSE_STEP_MINUTES = 360;
+/** For a session on the day after another, whatever they load: less than any unwelcome hour. Source: ours. */
+export const NEXT_DAY_POINTS = 1;
 /** For a session that was announced and now stands on another day, at another hour or in another place. Source: ours. */
 export const MOVED_POINTS = 8;
 

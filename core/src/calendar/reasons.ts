@@ -23,6 +23,20 @@ export const CALENDAR_CODES = [
   "calendar/not-as-announced",
   /** from, to, days: training days in a row; most: the rule; others: free days of those weeks that could be used instead */
   "calendar/in-a-row",
+  // Of the whole plan, and of its weeks.
+  /** count, more: true when there are more than can be counted; plans that are as good */
+  "calendar/equal-plans",
+  /** begins: weekday; weeks: each with first: its first day, name: the ISO one, or null; sessions */
+  "calendar/sessions-a-week",
+  /** no data */
+  "calendar/only-plan",
+  /** dropped, points: of the plan; leastDropped, leastPoints: no plan can be better than this */
+  "calendar/not-proven",
+  /**
+   * week: 1 = first; sessions: those that stand elsewhere, each with session and day, no day where it has none; points:
+   * how many more, and what they are made of: window, late, moved, nextDay, close
+   */
+  "calendar/other-way",
   // Dropped.
   /** from, to: days on which it might stand; nobody can train on any of them */
   "calendar/no-window",

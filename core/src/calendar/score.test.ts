@@ -66,14 +66,14 @@ test("every pair is told with its muscles, minutes and points, also with what wa
       points: 8,
     },
   ]);
-  expect(parts).toEqual({ window: 3, late: 0, moved: 0, close: 20 });
-  expect([dropped, cost]).toEqual([1, 23]);
+  expect(parts).toEqual({ window: 3, late: 0, moved: 0, nextDay: 1, close: 20 });
+  expect([dropped, cost]).toEqual([1, 24]);
 });
 
 test("levels: hours missing stand apart where they are a must, and a fixed session goes first", () => {
   const plan = [at("A", 0), at("B", 1, 660)];
-  expect(score(task, plan).value).toEqual({ fixed: 0, dropped: 1, close: 0, points: 23 });
-  expect(score({ ...task, gapIsMust: true }, plan).value).toEqual({ fixed: 0, dropped: 1, close: 20, points: 3 });
+  expect(score(task, plan).value).toEqual({ fixed: 0, dropped: 1, close: 0, points: 24 });
+  expect(score({ ...task, gapIsMust: true }, plan).value).toEqual({ fixed: 0, dropped: 1, close: 20, points: 4 });
   const sessions = task.sessions.map((session) => ({ ...session, fixed: true as const }));
   expect(score({ ...task, sessions }, plan).value).toMatchObject({ fixed: 1, dropped: 1 });
 });

@@ -64,8 +64,11 @@ export function score(
     if (announced && !(announced.day === day && announced.start === start && announced.place === place)) moved += 8;
     late += 15 * Math.max(0, day - task.start - ((week + 1) * task.weekDays - 1));
   }
-  const parts = { window, late, moved, close: close.reduce((sum, { points }) => sum + points, 0) };
-  const others = window + late + moved;
+  const days = new Set(placements.map(({ day }) => day - task.start));
+  const trainedBefore = (day: number) => days.has(day - 1) || (day === 0 && (task.before?.inRow ?? 0) > 0);
+  const nextDay = [...days].filter(trainedBefore).length;
+  const parts = { window, late, moved, nextDay, close: close.reduce((sum, { points }) => sum + points, 0) };
+  const others = window + late + moved + nextDay;
   const dropped = task.sessions.length - placements.length;
   const kept = new Set(placements.map(({ session }) => session));
   const fixed = task.sessions.filter(({ id, fixed }) => fixed && !kept.has(id)).length;

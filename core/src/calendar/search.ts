@@ -1,14 +1,14 @@
 import { addDays } from "../day.ts";
 import { levelsIn, type Weights, weightsOf } from "./levels.ts";
 import { type Memory, memoryOf } from "./memory.ts";
-import { latePoints, MOVED_POINTS } from "./points.ts";
+import { latePoints, MOVED_POINTS, NEXT_DAY_POINTS } from "./points.ts";
 import { asAnnounced, type Start, span, startsOn } from "./starts.ts";
 import type { CalendarTask, Levels, Placement } from "./task.ts";
 
 /** Choices looked at before the search gives up proving: some seconds of work. */
 export const MOST_WORK = 20_000_000;
 /** Within so many choices the whole is looked at in one round. */
-const SMALL_WORK = 5000;
+const SMALL_WORK = 2000;
 
 /** A session that may start on a day, with all that it costs but for what lies close before it. */
 interface DayStart extends Start {
@@ -141,7 +141,8 @@ function answer({ task, weights, memory }: Sheet, path: Path, round: Round, work
 function sheetOf(task: CalendarTask, asked: ReadonlySet<string>): Sheet {
   const { days, sessions } = task;
   const weights = weightsOf(task);
-  const starts = Array.from({ length: days }, (): DayStart[] => []);
+  // By hour: sessions are gone through in order, and the starts of one session by place.
+  const byHour = Array.from({ length: days }, () => new Map<number, DayStart[]>());
   const dropping = [0];
   const lasts: number[] = [];
   sessions.forEach((session, index) => {
@@ -151,16 +152,15 @@ function sheetOf(task: CalendarTask, asked: ReadonlySet<string>): Sheet {
     dropping.push(dropping[index]! + weights.dropped + above);
     for (let day = first; day <= last; day++) {
       for (const start of startsOn(task, day, session)) {
-        const at = { ...start, day: task.start + day, start: start.from };
-        const moved = asAnnounced(session, at) ? 0 : MOVED_POINTS;
+        const moved = asAnnounced(session, task.start + day, start) ? 0 : MOVED_POINTS;
         const value = start.cost + latePoints(Math.max(0, day - homeEnd)) + moved;
-        starts[day]!.push({ session: index, ...start, value });
+        const hour = byHour[day]!.get(start.from);
+        if (hour) hour.push({ session: index, ...start, value });
+        else byHour[day]!.set(start.from, [{ session: index, ...start, value }]);
       }
     }
   });
-  for (const list of starts) {
-    list.sort((a, b) => a.from - b.from || a.session - b.session || ((a.place ?? "") < (b.place ?? "") ? -1 : 1));
-  }
+  const starts = byHour.map((hours) => [...hours.keys()].sort((a, b) => a - b).flatMap((from) => hours.get(from)!));
   const rows = Math.min(task.maxInRow, days + (task.before?.inRow ?? 0)) + 1;
   const memory = memoryOf(task, starts);
   if (!((sessions.length + 1) * rows * memory.size(memory.days) < Number.MAX_SAFE_INTEGER)) {
@@ -226,7 +226,12 @@ function roundOf(
         const skipped = dropping[nextSession]! - dropping[taken + 1]!;
         const price = rests
           ? skipped
-          : skipped + dropping[taken]! - dropping[own]! + list[n]!.value + weights.close * memory.points(now, day, n);
+          : skipped +
+            dropping[taken]! -
+            dropping[own]! +
+            list[n]!.value +
+            (ownRow > 0 ? NEXT_DAY_POINTS : 0) +
+            weights.close * memory.points(now, day, n);
         const place = nextSession * rows + nextRow;
         if (knownBefore !== undefined) {
           const least = knownBefore.get(place * sizeBefore + (then % sizeBefore));
@@ -285,19 +290,21 @@ function settled({
 }
 
 /** The best plan of a round; among equal choices the first. */
-function pathOf({ weights, starts, memory, dropping }: Sheet, { from, start, next, cost, rest }: Round): Path {
+function pathOf({ weights, starts, memory, dropping }: Sheet, round: Round): Path {
+  const { row, from, start, next, cost, rest } = round;
   let state = 0;
   let value = dropping.at(-1)!;
   let now = memory.first;
   const choices = starts.map((list, day) => {
     let choice = from[state]!;
     while (cost[choice]! + rest[next[choice]!]! !== rest[state]) choice++;
+    const nextDay = row[state]! > 0 ? NEXT_DAY_POINTS : 0;
     state = next[choice]!;
     const n = start[choice]!;
     const placed = list[n];
     if (placed) {
       const kept = dropping[placed.session + 1]! - dropping[placed.session]!;
-      value += placed.value + weights.close * memory.points(now, day, n) - kept;
+      value += placed.value + nextDay + weights.close * memory.points(now, day, n) - kept;
     }
     now = memory.after(now, day, n, memory.days);
     return placed;

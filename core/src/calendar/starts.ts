@@ -56,8 +56,8 @@ export function startsOn(task: CalendarTask, dayIndex: number, session: TaskSess
 /** @returns true unless the session was announced and this is another day, hour or place */
 export function asAnnounced(
   { announced }: TaskSession,
-  at: { readonly day: number; readonly start: number; readonly place?: string },
+  day: number,
+  { from, place }: { readonly from: number; readonly place?: string },
 ): boolean {
-  if (!announced) return true;
-  return announced.day === at.day && announced.start === at.start && (announced.place ?? "") === (at.place ?? "");
+  return !announced || (announced.day === day && announced.start === from && announced.place === place);
 }

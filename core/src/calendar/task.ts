@@ -75,6 +75,7 @@ export interface Parts {
   readonly window: number;
   readonly late: number;
   readonly moved: number;
+  readonly nextDay: number;
   readonly close: number;
 }
 

@@ -4,7 +4,7 @@ import { compareLevels, everyPlan, smallTask } from "../testing/index.ts";
 import { placeSessions } from "./place-sessions.ts";
 import { score } from "./score.ts";
 import type { CalendarTask, Placement } from "./task.ts";
-import { waysOfWeek } from "./ways-of-week.ts";
+import { howGood, otherWay, waysOfWeek } from "./ways-of-week.ts";
 
 const monday = day("2027-03-01");
 
@@ -30,12 +30,45 @@ test("the next best weeks, with what they cost more and why", () => {
   expect(daysOf(placed.placements)).toBe("A0 B2 C4 D7");
   const { equal, others } = waysOfWeek(task, placed, 0);
   expect(equal).toBe(1);
-  const nothing = { window: 0, late: 0, moved: 0, close: 0 };
+  const nothing = { window: 0, late: 0, moved: 0, nextDay: 0, close: 0 };
   expect(others.map(({ placements, more }) => [daysOf(placements), more])).toEqual([
     ["A0 B2 C5", { points: 2, parts: { ...nothing, window: 2 } }],
     ["A0 B3 C5", { points: 2, parts: { ...nothing, window: 2 } }],
     ["A1 B3 C5", { points: 2, parts: { ...nothing, window: 2 } }],
   ]);
+});
+
+test("another way is told by the sessions that change their day, those that lose it, and the points that come on top", () => {
+  const placed = placeSessions(task);
+  const { others } = waysOfWeek(task, placed, 0);
+  const nothing = { late: 0, moved: 0, nextDay: 0, close: 0 };
+  expect(otherWay(placed, 0, others[0]!)).toEqual({
+    code: "calendar/other-way",
+    data: { week: 1, sessions: [{ session: "C", day: "2027-03-06" }], points: 2, window: 2, ...nothing },
+  });
+  const two = { ...task, windows: task.windows.map((list, d) => (d % 7 === 0 || d % 7 === 3 ? list : [])) };
+  const crowded = placeSessions(two);
+  const [first] = waysOfWeek(two, crowded, 0).others;
+  expect(otherWay(crowded, 0, first!).data).toMatchObject({
+    sessions: [
+      { session: "B", day: "2027-03-01" },
+      { session: "C", day: "2027-03-04" },
+      { session: "A", day: null },
+    ],
+    points: 0,
+  });
+});
+
+test("a plan is the only best one, one of so many, or not proven best", () => {
+  const placed = placeSessions(task);
+  expect(howGood({ ...placed, count: 1 })).toEqual({ code: "calendar/only-plan", data: {} });
+  expect(howGood({ ...placed, count: 12 })).toEqual({ code: "calendar/equal-plans", data: { count: 12, more: false } });
+  expect(howGood({ ...placed, count: Number.MAX_SAFE_INTEGER }).data).toMatchObject({ more: true });
+  const value = { fixed: 0, dropped: 1, close: 3, points: 4 };
+  expect(howGood({ ...placed, proven: false, value, bound: { ...value, dropped: 0 } })).toEqual({
+    code: "calendar/not-proven",
+    data: { dropped: 1, points: 7, leastDropped: 0, leastPoints: 7 },
+  });
 });
 
 test("a session elsewhere: the best day for it with the other weeks as they are; none where all its days are taken", () => {

@@ -1,4 +1,6 @@
-import type { Day } from "../day.ts";
+import { type Day, printDay } from "../day.ts";
+import type { Reason } from "../model/index.ts";
+import { reason } from "./reasons.ts";
 import { score } from "./score.ts";
 import { search } from "./search.ts";
 import { standing } from "./standing.ts";
@@ -110,6 +112,28 @@ export function waysOfWeek(task: CalendarTask, placed: Placed, week: number, mos
   return { week, equal: best.count, others, elsewhere };
 }
 
+/** How good a plan is among all: the only best one, one of so many, or not proven best. */
+export function howGood({ count, proven, value, bound }: Placed): Reason {
+  if (!proven) {
+    const least = { leastDropped: bound.dropped, leastPoints: bound.close + bound.points };
+    return reason("calendar/not-proven", { dropped: value.dropped, points: value.close + value.points, ...least });
+  }
+  const more = count === Number.MAX_SAFE_INTEGER;
+  return count === 1 ? reason("calendar/only-plan", {}) : reason("calendar/equal-plans", { count, more });
+}
+
+/** What another way to place a week changes, and what it costs more. */
+export function otherWay(placed: Placed, week: number, other: OtherWeek): Reason {
+  const now = new Map(placed.placements.map((placement) => [placement.session, placement]));
+  const moved = other.placements.filter(({ session, day }) => now.get(session)?.day !== day);
+  const sessions = [
+    ...moved.map(({ session, day }) => ({ session, day: printDay(day) })),
+    ...other.dropped.filter((session) => now.has(session)).map((session) => ({ session, day: null })),
+  ];
+  const { points, parts } = other.more;
+  return reason("calendar/other-way", { week: week + 1, sessions, points, ...parts });
+}
+
 /** Below 0 when a is better; among equals the one that trains on the first day on which they differ. */
 function order({ value: a, placements: x }: Share, { value: b, placements: y }: Share): number {
   const levels = a.fixed - b.fixed || a.dropped - b.dropped || a.close - b.close || a.points - b.points;
@@ -129,7 +153,7 @@ function elsewhereThan(task: CalendarTask, session: TaskSession, day: Day): Task
 }
 
 function moreThan(now: ReturnType<typeof score>, then: ReturnType<typeof score>): More {
-  const parts = (["window", "late", "moved", "close"] as const).map((part) => [
+  const parts = (["window", "late", "moved", "nextDay", "close"] as const).map((part) => [
     part,
     then.parts[part] - now.parts[part],
   ]);

@@ -8,7 +8,9 @@ import {
   windowsOf,
 } from "../calendar/index.ts";
 import type { Day } from "../day.ts";
+import { occurrencesOf } from "../measures/index.ts";
 import type { Catalogue, Person, Place, Plan, Programme } from "../model/index.ts";
+import { admitter, type OfferCode } from "../offer/index.ts";
 import { sessionsPerWeek } from "./plan-for.ts";
 
 /** Hours wanted between two sessions that load a muscle hard, when the programme does not say. Source: garber2011. */
@@ -29,6 +31,10 @@ export interface DatesInput {
   readonly on: Day;
   /** How many weeks of the plan to date; a person on a rota counts the weeks of the rota. */
   readonly weeks: number;
+  /** Sessions that stand on a day of their own and before all others, by the id of the occurrence. */
+  readonly fixed?: ReadonlyMap<string, Day>;
+  /** The hours between hard sessions are a must, before welcome hours and days of the week. */
+  readonly keepHours?: true;
 }
 
 export interface Dated {
@@ -37,9 +43,34 @@ export interface Dated {
   readonly placed: Placed;
 }
 
+/** What a place can lack for a session; all else that speaks against a form was judged when the plan was made. */
+const KIT: readonly string[] = ["offer/equipment", "offer/out-of-order"] satisfies readonly OfferCode[];
+
+/** Other places that lack something an exercise of a session needs, by the id of the occurrence. */
+function lackedAt(input: DatesInput, sessions: readonly PlannedSession[]): ReadonlyMap<string, readonly string[]> {
+  const { plan, person, others, catalogue, on } = input;
+  const named = new Set(person.windows.flatMap(({ place }) => place ?? []));
+  const doors = others
+    .filter(({ id }) => named.has(id) && id !== person.place)
+    .map((place) => ({ id: place.id, admit: admitter({ person, place, catalogue, on, byHand: true }) }));
+  const byId = new Map(occurrencesOf(plan).map(({ id, session }) => [id, session]));
+  const found = sessions.map(({ id }): readonly [string, readonly string[]] => {
+    const slots = byId.get(id)?.blocks.flatMap((block) => block.slots) ?? [];
+    const lacking = doors.filter(({ admit }) =>
+      slots.some(({ exercise, dose }) => {
+        const form = catalogue.exercises.get(exercise);
+        const answer = form && admit(form, dose);
+        return answer?.ok === false && answer.why.some(({ code }) => KIT.includes(code));
+      }),
+    );
+    return [id, lacking.map((door) => door.id)];
+  });
+  return new Map(found.filter(([, places]) => places.length > 0));
+}
+
 /**
  * Puts the first weeks of a plan on real days of one person: their windows, the hours of the place, days away, order,
- * recovery, days of rest.
+ * recovery, days of rest, and only at places that have what a session needs.
  *
  * @source garber2011, ours
  */
@@ -54,15 +85,27 @@ export function datesFor(input: DatesInput): Dated {
     firstWeek += phase.weeks.length;
     return planned;
   });
+  const lacking = lackedAt(input, sessions);
   const task: CalendarTask = {
     start: on,
     days,
-    sessions: sessions.filter((session) => session.week < weeks),
+    sessions: sessions
+      .filter((session) => session.week < weeks)
+      .map((session): PlannedSession => {
+        const day = input.fixed?.get(session.id);
+        const places = lacking.get(session.id);
+        return {
+          ...session,
+          ...(day === undefined ? {} : { days: [day], fixed: true }),
+          ...(places === undefined ? {} : { lackedAt: places }),
+        };
+      }),
     weekDays,
     windows: windowsOf(person, place, on, days, others),
     carry: CARRY_DAYS,
     maxInRow: MOST_IN_ROW,
     gapHours: programme.weekly?.gap ?? USUAL_GAP_HOURS,
+    ...(input.keepHours ? { gapIsMust: true } : {}),
   };
   return { task, sessions, placed: placeSessions(task) };
 }

@@ -24,13 +24,16 @@ export function everyPlan(task: CalendarTask): EveryPlan[] {
     if (!session) {
       if (!keepsRows(task, so)) return;
       const close = spacing(task, so);
+      const trained = (day: number) =>
+        so.some((placement) => placement.day === day) || (day < task.start && (task.before?.inRow ?? 0) > 0);
+      const plain = cost + so.filter(({ day }) => trained(day - 1)).length;
       const missing = task.sessions.filter(({ id }) => so.every((placement) => placement.session !== id));
       const plan = {
         placements: so,
         fixed: missing.filter(({ fixed }) => fixed).length,
         dropped: missing.length,
         close: task.gapIsMust ? close : 0,
-        points: task.gapIsMust ? cost : cost + close,
+        points: task.gapIsMust ? plain : plain + close,
       };
       const key = JSON.stringify(so);
       const known = plans.get(key);

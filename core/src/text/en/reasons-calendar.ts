@@ -1,8 +1,8 @@
 import type { CalendarCode } from "../../calendar/index.ts";
-import { type Data, numberIn, said, wordsIn } from "../facts.ts";
+import { type Data, dataListIn, numberIn, said, wordsIn } from "../facts.ts";
 import type { Names, Say } from "../names.ts";
 import { listed, plural, printNumber } from "./number.ts";
-import { printDate, printHours } from "./units.ts";
+import { printDate, printHours, WEEKDAY_NAMES } from "./units.ts";
 import { muscles } from "./words.ts";
 
 function musclesOf(data: Data): string {
@@ -29,6 +29,15 @@ function others(data: Data): string {
   return count > 0 ? `${plural(count, "other day", "other days")} could be used instead` : "there are no other days";
 }
 
+/** What the points of a plan stand for. */
+const PARTS = {
+  window: "less welcome hours",
+  late: "days after its week",
+  moved: "moves",
+  nextDay: "days in a row",
+  close: "hours missing",
+} as const;
+
 function missedOne(data: Data, names: Names): string {
   return `${names.session(said(data, "session"))} on ${printDate(said(data, "day"))} was missed`;
 }
@@ -49,6 +58,32 @@ export const calendarReasons: Readonly<Record<CalendarCode, Say>> = {
   "calendar/in-a-row": (data) =>
     `${plural(numberIn(data, "days"), "day", "days")} in a row ${between(data)}, ${said(data, "most")} at most; ${others(data)}.`,
   "calendar/no-window": (data) => `0 windows ${between(data)}, so it has no day.`,
+  "calendar/equal-plans": (data) =>
+    `${numberIn(data, "count") > 0 && data["more"] === true ? `More than ${printNumber(numberIn(data, "count"))}` : printNumber(numberIn(data, "count"))} plans are as good; this one trains first where they differ.`,
+  "calendar/sessions-a-week": (data) => {
+    const weeks = dataListIn(data, "weeks").map(
+      (week) =>
+        `${said(week, "sessions")} in ${week["name"] === null ? `the week of ${printDate(said(week, "first"))}` : said(week, "name")}`,
+    );
+    const begins = WEEKDAY_NAMES[said(data, "begins") as keyof typeof WEEKDAY_NAMES] ?? said(data, "begins");
+    return `Sessions a week, weeks from ${begins}: ${weeks.length === 0 ? "0" : weeks.join(", ")}.`;
+  },
+  "calendar/only-plan": () => "0 other plans are as good.",
+  "calendar/not-proven": (data) =>
+    `Not proven best: ${plural(numberIn(data, "dropped"), "session", "sessions")} without a day and ${plural(numberIn(data, "points"), "point", "points")}; no plan can have fewer than ${said(data, "leastDropped")} and ${said(data, "leastPoints")}.`,
+  "calendar/other-way": (data, names) => {
+    const moves = dataListIn(data, "sessions").map((one) => {
+      const name = names.session(said(one, "session"));
+      return one["day"] === null ? `${name} without a day` : `${name} on ${printDate(said(one, "day"))}`;
+    });
+    const points = numberIn(data, "points");
+    const parts = Object.entries(PARTS).flatMap(([part, name]) => {
+      const more = numberIn(data, part);
+      return more === 0 ? [] : [`${more > 0 ? "" : "−"}${Math.abs(more)} for ${name}`];
+    });
+    const cost = points === 0 && parts.length === 0 ? "as good" : `${plural(points, "point", "points")} more`;
+    return `Week ${said(data, "week")} otherwise: ${listed(moves)}; ${cost}${parts.length === 0 ? "" : ` (${parts.join(", ")})`}.`;
+  },
   "calendar/lacks-kit": (data) =>
     `Every window ${between(data)} is at ${listed(wordsIn(data, "places"))}, which lacks what it needs, so it has no day.`,
   "calendar/windows-too-short": (data) =>
