@@ -46,6 +46,32 @@ describe("events from outside", () => {
     expect(good({ ...SET, of: undefined })).toBe(false);
   });
 
+  const of = { plan: "p", session: "ground/1/a" };
+  test.each([
+    ["missed", { because: "sick" }],
+    ["missed", {}],
+    ["rated", { effort: 7, minutes: 50 }],
+    ["rated", { effort: "not said", minutes: 50 }],
+    ["outside", { what: "sport", minutes: 90, effort: 6 }],
+    ["next-morning", { hurt: ID, howMuch: 5 }],
+    ["pressure", { systolic: 128, diastolic: 76, when: "before", arm: "left" }],
+    ["noted", { about: "medicines", text: "tablets changed" }],
+    ["set-left-out", { because: "busy" }],
+  ])("%s %j is taken", (kind, data) => {
+    expect(good({ ...SET, kind, data, of: kind === "set-left-out" ? SET.of : of })).toBe(true);
+  });
+
+  test.each([
+    ["a pressure typed the wrong way round (mo-08)", "pressure", { systolic: 88, diastolic: 150, when: "before" }],
+    ["an effort over 10", "rated", { effort: 11, minutes: 50 }],
+    ["a day of 25 hours", "outside", { what: "sport", minutes: 1500, effort: 6 }],
+    ["a reason that is none", "missed", { because: "lazy" }],
+  ])("%s is not", (_, kind, data) => expect(good({ ...SET, kind, data, of })).toBe(false));
+
+  test("a rating and a miss name their session", () => {
+    expect(good({ ...SET, kind: "rated", data: { effort: 7, minutes: 50 }, of: undefined })).toBe(false);
+  });
+
   test("kinds that nobody knows yet are kept, within bounds", () => {
     const event = { ...SET, kind: "heart-rate", data: { beats: [99, 101], note: { deep: ["é"] } } };
     expect(eventsInput.parse({ events: [event] }).events[0]).toEqual(event);

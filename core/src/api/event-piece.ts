@@ -4,12 +4,25 @@ import {
   DECISION_KINDS,
   type EventData,
   type EventKind,
+  NOT_DONE,
+  NOTE_ABOUT,
+  OUTSIDE_WORK,
   type Patch,
   type Proposal,
   type SetDone,
   type StaveEvent,
+  SWAP_CAUSES,
 } from "../model/index.ts";
-import { counterPiece, dataPiece, dayTextPiece, loadPiece, madeIdPiece, namePiece, reasonPiece } from "./pieces.ts";
+import {
+  counterPiece,
+  dataPiece,
+  dayTextPiece,
+  loadPiece,
+  madeIdPiece,
+  namePiece,
+  reasonPiece,
+  textPiece,
+} from "./pieces.ts";
 import { dosePiece } from "./plan-piece.ts";
 
 /** Most characters of what one event says, in its canonical spelling. Ours, no source. */
@@ -32,6 +45,12 @@ export const setDonePiece: z.ZodType<SetDone> = z.strictObject({
   holdS: z.exactOptional(amountPiece(MOST_SECONDS)),
   load: z.union([loadPiece, untouched, z.literal("none")]),
   reserve: z.union([z.number().min(0).max(20), z.literal("not said")]),
+  pulledBy: z.exactOptional(
+    z.union([z.strictObject({ band: namePiece }), z.strictObject({ setting: z.number().min(0).max(999) })]),
+  ),
+  machine: z.exactOptional(namePiece),
+  technique: z.exactOptional(z.enum(["kept", "lost"])),
+  written: z.exactOptional(textPiece.max(200)),
 });
 
 const patchPiece: z.ZodType<Patch> = z.discriminatedUnion("change", [
@@ -64,15 +83,43 @@ const proposalShape = {
 const proposalPiece: z.ZodType<Proposal> = z.strictObject(proposalShape);
 
 const nothing = z.strictObject({});
+const notDone = z.strictObject({ because: z.exactOptional(z.enum(NOT_DONE)) });
+/** CR-10: halves are said too. */
+const effortPiece = z.union([z.number().min(0).max(10), z.literal("not said")]);
+const minutesPiece = z.int().min(1).max(1440);
+const painPiece = z.int().min(0).max(10);
+/** What a cuff shows, mmHg; the lower number is the lower. Ours, no source. */
+const pressurePiece = z.int().min(20).max(300);
 
 /** What each known kind says. */
 const DATA: { readonly [Kind in EventKind]: z.ZodType<EventData[Kind]> } = {
   "session-started": nothing,
   "set-done": setDonePiece,
-  "set-left-out": nothing,
-  hurt: z.strictObject({ where: namePiece, howMuch: z.int().min(0).max(10) }),
-  swapped: z.strictObject({ from: namePiece, to: namePiece, because: z.enum(["easier", "hurt", "equipment"]) }),
+  "set-left-out": notDone,
+  hurt: z.strictObject({ where: namePiece, howMuch: painPiece }),
+  swapped: z.strictObject({ from: namePiece, to: namePiece, because: z.enum(SWAP_CAUSES) }),
   "session-ended": z.strictObject({ early: z.boolean() }),
+  missed: notDone,
+  rated: z.strictObject({ effort: effortPiece, minutes: minutesPiece }),
+  outside: z.strictObject({
+    what: z.enum(OUTSIDE_WORK),
+    minutes: minutesPiece,
+    effort: effortPiece,
+    note: z.exactOptional(textPiece),
+  }),
+  "next-morning": z.strictObject({ hurt: madeIdPiece, howMuch: painPiece }),
+  pressure: z
+    .strictObject({
+      systolic: pressurePiece,
+      diastolic: pressurePiece,
+      when: z.enum(["before", "after"]),
+      arm: z.exactOptional(z.enum(["left", "right"])),
+    })
+    .refine(({ systolic, diastolic }) => systolic > diastolic, {
+      path: ["diastolic"],
+      message: "The upper number first",
+    }),
+  noted: z.strictObject({ about: z.enum(NOTE_ABOUT), text: textPiece }),
   struck: nothing,
   accepted: z.strictObject({ ...proposalShape, by: namePiece }),
   changed: z.strictObject({ ...proposalShape, by: namePiece, instead: patchPiece }),
@@ -83,6 +130,8 @@ const DATA: { readonly [Kind in EventKind]: z.ZodType<EventData[Kind]> } = {
 
 /** Kinds that are about one set, and say which. */
 const OF_A_SET: ReadonlySet<string> = new Set(["set-done", "set-left-out"]);
+
+const OF_A_SESSION: ReadonlySet<string> = new Set(["missed", "rated"]);
 
 /**
  * One event as it comes from outside. Kinds that this version does not know are kept as they are, within bounds; a kind
@@ -115,6 +164,8 @@ export const eventPiece: z.ZodType<StaveEvent> = z
       ctx.addIssue({ code: "custom", path: ["data", ...issue.path], message: issue.message });
     if (OF_A_SET.has(event.kind) && (event.of?.slot === undefined || event.of.set === undefined))
       ctx.addIssue({ code: "custom", path: ["of"], message: "A set names its session, its slot and its number" });
+    if (OF_A_SESSION.has(event.kind) && event.of === undefined)
+      ctx.addIssue({ code: "custom", path: ["of"], message: "Name the session" });
     if (event.kind === "struck" && event.replaces === undefined)
       ctx.addIssue({ code: "custom", path: ["replaces"], message: "What is struck must be named" });
     if (event.replaces === event.id)

@@ -12,6 +12,43 @@ const setsOf = (...events: readonly StaveEvent[]) => foldRecord(events).sessions
 const patch = { slot: "squat", change: "load", load: { value: 14, unit: "kg" } } as const;
 const proposal = { proposal: "proposal-1", patch, evidence: [], cut: {}, engine: "1" };
 
+describe("beside the sets", () => {
+  const session = { plan: "plan-1", session: "base/1/a" };
+  const missed = madeUpEvent("a", 1, "missed", { because: "sick" }, { of: session });
+
+  test("a session that did not happen is none, and is no longer missed once something of it was done", () => {
+    expect(foldRecord([missed])).toMatchObject({ sessions: [], missed: [{ session: "base/1/a", data: missed.data }] });
+    expect(foldRecord([missed, set("b", 2, {})])).toMatchObject({ missed: [], sessions: [{ session: "base/1/a" }] });
+  });
+
+  test("of two ratings of one session the later stands; work outside the plan adds up", () => {
+    const rated = (id: string, n: number, effort: number) =>
+      madeUpEvent(id, n, "rated", { effort, minutes: 50 }, { of: session });
+    const swim = (id: string, n: number) =>
+      madeUpEvent(id, n, "outside", { what: "sport", minutes: 40, effort: "not said" });
+    const record = foldRecord([rated("b", 2, 8), rated("a", 1, 5), swim("c", 3), swim("d", 4)]);
+    expect(record.ratings.map(({ data }) => data.effort)).toEqual([8]);
+    expect(record.outside).toHaveLength(2);
+  });
+
+  test("what was said the morning after, of pressure and of medicines stands apart and makes no session", () => {
+    const record = foldRecord([
+      madeUpEvent("a", 1, "next-morning", { hurt: "hurt-001", howMuch: 5 }, { of: session }),
+      madeUpEvent("b", 2, "pressure", { systolic: 128, diastolic: 76, when: "before" }, { of: session }),
+      madeUpEvent("c", 3, "noted", { about: "medicines", text: "new tablets" }),
+    ]);
+    expect([record.sessions, record.mornings, record.pressures, record.notes].map((each) => each.length)).toEqual([
+      0, 1, 1, 1,
+    ]);
+  });
+
+  test("machine and technique stay with their set", () => {
+    expect(setsOf(set("a", 1, { reps: 8, machine: "Row 2", technique: "lost", pulledBy: { setting: 7 } }))).toEqual([
+      { set: 0, exercise: "goblet-squat", reps: { both: 8 }, machine: "Row 2", technique: "lost" },
+    ]);
+  });
+});
+
 describe("sets", () => {
   test("what nobody touched is no reading", () => {
     expect(setsOf(set("a", 1, {}))).toEqual([{ set: 0, exercise: "goblet-squat" }]);

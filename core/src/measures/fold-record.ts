@@ -1,8 +1,10 @@
 import {
+  ASIDE_KINDS,
   type Cut,
   compareEvents,
   DECISION_KINDS,
   type DecisionKind,
+  type EventData,
   type EventKind,
   mergeEvents,
   type SetDone,
@@ -11,7 +13,7 @@ import {
   type StaveEvent,
   standingEvents,
 } from "../model/index.ts";
-import type { Decided, HurtRecord, Reading, RecordFold, SessionRecord, SetRecord, SlotRecord } from "./record.ts";
+import type { Decided, HurtRecord, Reading, RecordFold, Said, SessionRecord, SetRecord, SlotRecord } from "./record.ts";
 
 function is<Kind extends EventKind>(event: StaveEvent, kind: Kind): event is StaveEvent<Kind> {
   return event.kind === kind;
@@ -30,9 +32,17 @@ export function foldRecord(events: readonly StaveEvent[]): RecordFold {
   const merged = mergeEvents(events);
   const isDecision = ({ kind }: StaveEvent) => (DECISION_KINDS as readonly string[]).includes(kind);
   const standing = standingEvents(merged.filter((event) => !isDecision(event)));
+  const sessions = sessionsOf(standing);
+  const done = new Set(sessions.map(({ session }) => session));
   return {
-    sessions: sessionsOf(standing),
+    sessions,
     hurts: standing.flatMap(hurtOf),
+    missed: lastOfEach(saidOf(standing, "missed")).filter(({ session }) => !done.has(session!)),
+    ratings: lastOfEach(saidOf(standing, "rated")),
+    outside: saidOf(standing, "outside"),
+    mornings: saidOf(standing, "next-morning"),
+    pressures: saidOf(standing, "pressure"),
+    notes: saidOf(standing, "noted"),
     decisions: decisionsOf(merged.filter(isDecision)),
     cut: cutOf(merged),
   };
@@ -49,7 +59,7 @@ function sessionsOf(standing: readonly Standing[]): readonly SessionRecord[] {
   const bySession = new Map<string, Standing[]>();
   for (const one of standing) {
     const session = one.event.of?.session;
-    if (session === undefined) continue;
+    if (session === undefined || ASIDE_KINDS.has(one.event.kind)) continue;
     const known = bySession.get(session);
     if (known === undefined) bySession.set(session, [one]);
     else known.push(one);
@@ -95,7 +105,7 @@ function slotsOf(words: readonly Standing[]): readonly SlotRecord[] {
   });
 }
 
-function setOf(set: number, { exercise, reps, holdS, load, reserve }: SetDone): SetRecord {
+function setOf(set: number, { exercise, reps, holdS, load, reserve, machine, technique }: SetDone): SetRecord {
   const [readReps, readHold] = [readingOf(reps), readingOf(holdS)];
   return {
     set,
@@ -104,6 +114,8 @@ function setOf(set: number, { exercise, reps, holdS, load, reserve }: SetDone): 
     ...(readHold === undefined ? {} : { holdS: readHold }),
     ...(load === "as asked" ? {} : { load }),
     ...(reserve === "not said" ? {} : { reserve }),
+    ...(machine === undefined ? {} : { machine }),
+    ...(technique === undefined ? {} : { technique }),
   };
 }
 
@@ -117,6 +129,31 @@ function readingOf(said: SetDone["reps"]): Reading | undefined {
     ...(typeof right === "number" ? { right } : {}),
   };
   return Object.keys(read).length === 0 ? undefined : read;
+}
+
+type SaidKind = "missed" | "rated" | "outside" | "next-morning" | "pressure" | "noted";
+
+function saidOf<Kind extends SaidKind>(standing: readonly Standing[], kind: Kind): readonly Said<Kind>[] {
+  return standing.flatMap(({ event, first }): Said<Kind>[] => {
+    if (!is(event, kind)) return [];
+    const session = event.of?.session;
+    return [
+      {
+        id: first.id,
+        ...(session === undefined ? {} : { session }),
+        at: first.at,
+        n: first.n,
+        device: first.device,
+        data: event.data as EventData[Kind],
+      },
+    ];
+  });
+}
+
+/** @param said in order; @returns the last word on each session that is named */
+function lastOfEach<Kind extends SaidKind>(said: readonly Said<Kind>[]): readonly Said<Kind>[] {
+  const last = new Map(said.map((one) => [one.session, one]));
+  return said.filter((one) => one.session !== undefined && last.get(one.session) === one);
 }
 
 function hurtOf({ event, first }: Standing): readonly HurtRecord[] {

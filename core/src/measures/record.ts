@@ -1,4 +1,4 @@
-import type { Cut, ExerciseId, Patch, Proposal, SlotKey } from "../model/index.ts";
+import type { Cut, EventData, ExerciseId, Patch, Proposal, SlotKey, SwapCause } from "../model/index.ts";
 import type { Load } from "../units.ts";
 
 /** What was read of one side of a set, or the whole of it; undefined where nobody touched the value. */
@@ -15,6 +15,9 @@ export interface SetRecord {
   readonly load?: Load | "none";
   /** Repetitions in reserve, where said. */
   readonly reserve?: number;
+  /** Which machine, where said: its numbers are its own. */
+  readonly machine?: string;
+  readonly technique?: "kept" | "lost";
 }
 
 export interface SlotRecord {
@@ -25,7 +28,7 @@ export interface SlotRecord {
   readonly swaps: readonly {
     readonly from: ExerciseId;
     readonly to: ExerciseId;
-    readonly because: "easier" | "hurt" | "equipment";
+    readonly because: SwapCause;
   }[];
 }
 
@@ -42,6 +45,16 @@ export interface HurtRecord {
   /** Its place in the order of events. */
   readonly n: number;
   readonly device: string;
+}
+
+/** Something said, with when and by what it was said. */
+export interface Said<Kind extends "missed" | "rated" | "outside" | "next-morning" | "pressure" | "noted"> {
+  readonly id: string;
+  readonly session?: string;
+  readonly at: number;
+  readonly n: number;
+  readonly device: string;
+  readonly data: EventData[Kind];
 }
 
 /** One occurrence of a session, as far as it was recorded. */
@@ -79,6 +92,14 @@ export interface RecordFold {
   /** In the order of their first events. */
   readonly sessions: readonly SessionRecord[];
   readonly hurts: readonly HurtRecord[];
+  /** Sessions that were said not to have happened, and of which nothing was recorded. The last word of each. */
+  readonly missed: readonly Said<"missed">[];
+  /** The last word on each session. */
+  readonly ratings: readonly Said<"rated">[];
+  readonly outside: readonly Said<"outside">[];
+  readonly mornings: readonly Said<"next-morning">[];
+  readonly pressures: readonly Said<"pressure">[];
+  readonly notes: readonly Said<"noted">[];
   /** In order; later ones on the same slot win. */
   readonly decisions: readonly Decided[];
   readonly cut: Cut;

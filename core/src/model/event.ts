@@ -3,6 +3,7 @@ import type { Dose } from "./dose.ts";
 import type { ExerciseId } from "./exercise.ts";
 import type { Json } from "./finding.ts";
 import type { SlotKey } from "./programme.ts";
+import type { NotDone } from "./written-result.ts";
 
 /** Which set of which slot of which session of which plan revision an event is about. */
 export interface EventOf {
@@ -23,9 +24,28 @@ export interface SetDone {
   readonly exercise: ExerciseId;
   readonly reps?: number | Untouched | { readonly left?: number | Untouched; readonly right?: number | Untouched };
   readonly holdS?: number | Untouched | { readonly left?: number | Untouched; readonly right?: number | Untouched };
+  /** In the unit in which it was entered, for ever; "none" also for what is no mass, as a band or a label. */
   readonly load: Load | Untouched | "none";
   readonly reserve: number | "not said";
+  /** What pulled instead of a mass: a band by its name, or the label of a pin, which belongs to its machine. */
+  readonly pulledBy?: { readonly band: string } | { readonly setting: number };
+  /** Which machine; numbers of one never compare with those of another. */
+  readonly machine?: string;
+  /** What the coach saw; "lost" speaks against more, whatever the numbers say. */
+  readonly technique?: "kept" | "lost";
+  /** As it stood on paper, where it was typed in from there. */
+  readonly written?: string;
 }
+
+export const SWAP_CAUSES = ["easier", "hurt", "equipment", "busy"] as const;
+/** Why another form was done: too hard, it hurt, not there, or taken by others just then. */
+export type SwapCause = (typeof SWAP_CAUSES)[number];
+
+export const OUTSIDE_WORK = ["sport", "physiotherapy", "work", "other"] as const;
+export type OutsideWork = (typeof OUTSIDE_WORK)[number];
+
+export const NOTE_ABOUT = ["medicines", "illness", "other"] as const;
+export type NoteAbout = (typeof NOTE_ABOUT)[number];
 
 /** A change to a plan, on a slot key; it is applied before fit and survives every re-fit as a pin until undone. */
 export type Patch =
@@ -54,15 +74,37 @@ export interface Proposal {
 export interface EventData {
   readonly "session-started": Readonly<Record<string, never>>;
   readonly "set-done": SetDone;
-  readonly "set-left-out": Readonly<Record<string, never>>;
+  readonly "set-left-out": { readonly because?: NotDone };
   /** `where` is one of HURT_PLACES, or other words; `howMuch` is 0 to 10. */
   readonly hurt: { readonly where: string; readonly howMuch: number };
   readonly swapped: {
     readonly from: ExerciseId;
     readonly to: ExerciseId;
-    readonly because: "easier" | "hurt" | "equipment";
+    readonly because: SwapCause;
   };
+  /** Ending early needs no reason. */
   readonly "session-ended": { readonly early: boolean };
+  /** A session that did not happen, and why, where it was said. Nothing of it is owed. */
+  readonly missed: { readonly because?: NotDone };
+  /** Effort of a whole session, 0 to 10, and its minutes. */
+  readonly rated: { readonly effort: number | "not said"; readonly minutes: number };
+  /** Work outside the plan, on the day of `at`. */
+  readonly outside: {
+    readonly what: OutsideWork;
+    readonly minutes: number;
+    readonly effort: number | "not said";
+    readonly note?: string;
+  };
+  /** How much what hurt hurts on a morning after; `hurt` is the id of its event. `at` tells how late it was said. */
+  readonly "next-morning": { readonly hurt: string; readonly howMuch: number };
+  /** Blood pressure in mmHg, sitting, before or after a session: two series that never mix. */
+  readonly pressure: {
+    readonly systolic: number;
+    readonly diastolic: number;
+    readonly when: "before" | "after";
+    readonly arm?: "left" | "right";
+  };
+  readonly noted: { readonly about: NoteAbout; readonly text: string };
   /** Replaces an event with nothing. */
   readonly struck: Readonly<Record<string, never>>;
   readonly accepted: Proposal & { readonly by: string };
@@ -83,8 +125,16 @@ export const RECORD_KINDS = [
   "hurt",
   "swapped",
   "session-ended",
+  "missed",
+  "rated",
+  "outside",
+  "next-morning",
+  "pressure",
+  "noted",
   "struck",
 ] as const satisfies readonly EventKind[];
+/** What can be said about a session of which nothing was done. */
+export const ASIDE_KINDS: ReadonlySet<string> = new Set<EventKind>(["missed", "next-morning", "noted", "pressure"]);
 /** What only a coach may say. */
 export const DECISION_KINDS = [
   "accepted",

@@ -1,4 +1,5 @@
 import {
+  ASIDE_KINDS,
   type Bundle,
   type BundleSession,
   compareEvents,
@@ -64,7 +65,7 @@ function saidOf(events: readonly StaveEvent[], planned: PlanSession) {
     const { slot, set } = event.of!;
     const place = slot === undefined || set === undefined ? undefined : placeKey({ slot, set });
     const data: unknown = event.data;
-    begun = true;
+    begun ||= !ASIDE_KINDS.has(event.kind);
     if (event.kind === "set-done" && place) sets.set(place, { event, done: data as EventData["set-done"] });
     else if (event.kind === "set-left-out" && place) sets.set(place, { event });
     else if (event.kind === "hurt") hurts.push({ event, ...(data as EventData["hurt"]), ...doing(slot) });
