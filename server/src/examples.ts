@@ -4,7 +4,12 @@ const ROSTER = `--people ${ROOM}/people.yaml --places ${ROOM}/places.yaml --from
 
 /** What to try first with each command, on the files of the made-up room; its help ends with these lines. */
 export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
-  check: [`stave check ${ROOM}/bad-twin.yaml`, `stave check ${STEPS} --json`],
+  check: [
+    `stave check ${ROOM}/bad-twin.yaml`,
+    `stave check ${STEPS} --json`,
+    `stave check ${STEPS} --places ${ROOM}/places.yaml --place customs-house-gym`,
+    `stave check ${STEPS} --people ${ROOM}/people.yaml --places ${ROOM}/places.yaml --person wren`,
+  ],
   fit: [
     `stave fit ${STEPS} ${ROSTER} --person dagny --reasons`,
     `stave fit ${STEPS} ${ROOM}/slipway-strength.yaml ${ROSTER} --out plans`,

@@ -10,6 +10,9 @@ export const checkDocument = documentOf(
       programme: z.string().min(1),
       version: z.int().min(1),
       hash: sha256Text,
+      /** The place and the person that it was checked for, where one was named. */
+      place: z.string().min(1).exactOptional(),
+      person: z.string().min(1).exactOptional(),
       silenced: z.array(z.strictObject({ finding, reason: z.string() })),
     }),
   ),

@@ -3,15 +3,19 @@ import { CATALOGUE } from "@stave/core/exercises";
 import { editProgramme } from "@stave/core/model";
 import { en, sayFinding, sayRemedy, saySources } from "@stave/core/text";
 import { type Answer, failed, type PlacedFinding } from "./answer.ts";
+import { type About, type AboutAsked, readAbout } from "./check-about.ts";
 import { type ProgrammeFile, readProgrammes } from "./world.ts";
 import { writeFiles } from "./write-files.ts";
 
-export interface CheckOptions {
+export interface CheckOptions extends AboutAsked {
   /** Number of the remedy to apply, as printed, counted from 1. */
   readonly apply?: number;
 }
 
-function placed(file: ProgrammeFile): {
+function placed(
+  file: ProgrammeFile,
+  about: About,
+): {
   readonly findings: readonly PlacedFinding[];
   readonly silenced: readonly { finding: PlacedFinding; reason: string }[];
 } {
@@ -20,7 +24,11 @@ function placed(file: ProgrammeFile): {
     file: file.file,
     ...file.positions.at(finding.at),
   });
-  const { findings, silenced } = checkProgramme({ programme: file.programme, catalogue: CATALOGUE });
+  const { findings, silenced } = checkProgramme({
+    programme: file.programme,
+    catalogue: CATALOGUE,
+    ...about,
+  });
   return {
     findings: findings.map(place),
     silenced: silenced.map(({ finding, reason }) => ({ finding: place(finding), reason })),
@@ -30,8 +38,13 @@ function placed(file: ProgrammeFile): {
 const MARK = { stop: "Stop", warn: "Warning", note: "Note" } as const;
 
 /** Findings in words, remedies numbered through so that one can be applied by its number. */
-function words(files: readonly ProgrammeFile[], checked: readonly ReturnType<typeof placed>[]): string {
+function words(
+  files: readonly ProgrammeFile[],
+  checked: readonly ReturnType<typeof placed>[],
+  { place, person }: About,
+): string {
   let number = 0;
+  const about = `${person === undefined ? "" : ` for ${person.name}`}${place === undefined ? "" : ` at ${place.name}`}`;
   const blocks = files.map((file, index) => {
     const { findings, silenced } = checked[index]!;
     const lines = findings.flatMap((finding) => [
@@ -40,18 +53,20 @@ function words(files: readonly ProgrammeFile[], checked: readonly ReturnType<typ
       ...finding.remedies.map((remedy) => `    ${++number}. ${sayRemedy(remedy)}`),
     ]);
     const quiet = silenced.map(({ finding, reason }) => `${en.frames.silenced(reason)} (${sayFinding(finding)})`);
-    const head = `${file.programme.title} (${file.file}): ${en.print.plural(findings.length, "finding", "findings")}${silenced.length > 0 ? `, ${silenced.length} silenced` : ""}`;
+    const head = `${file.programme.title} (${file.file})${about}: ${en.print.plural(findings.length, "finding", "findings")}${silenced.length > 0 ? `, ${silenced.length} silenced` : ""}`;
     return [head, ...lines, ...quiet].join("\n");
   });
   return `${blocks.join("\n\n")}\n${number > 0 ? "\nstave check FILE --apply NUMBER carries a remedy out.\n" : ""}`;
 }
 
-/** Checks programme files; with `apply`, carries one numbered remedy out in its file and checks again. */
+/** Checks programme files, for a place or a person where one is named; with `apply`, carries one numbered remedy out in its file and checks again. */
 export async function check(paths: readonly string[], options: CheckOptions = {}): Promise<Answer> {
   const command = "check";
   const read = await readProgrammes(paths);
   if (!read.ok) return failed(command, read.problems);
-  const checked = read.value.map(placed);
+  const about = await readAbout(options);
+  if (!about.ok) return failed(command, about.problems);
+  const checked = read.value.map((file) => placed(file, about.value));
   if (options.apply !== undefined) {
     const remedies = checked.flatMap(({ findings }, index) =>
       findings.flatMap((finding) => finding.remedies.map((remedy) => ({ remedy, file: read.value[index]! }))),
@@ -76,13 +91,17 @@ export async function check(paths: readonly string[], options: CheckOptions = {}
       ? await writeFiles(folderOf(chosen.file.file), [{ path: nameOf(chosen.file.file), content: edited.value }])
       : { problem: edited.problems[0]! };
     if ("problem" in written) return failed(command, [{ ...written.problem, file: chosen.file.file }]);
-    return await check(paths);
+    const { apply: _, ...same } = options;
+    return await check(paths, same);
   }
+  const { place, person } = about.value;
   const result = read.value.map((file, index) => ({
     file: file.file,
     programme: file.programme.id,
     version: file.programme.version,
     hash: file.hash,
+    ...(place === undefined ? {} : { place: place.id }),
+    ...(person === undefined ? {} : { person: person.id }),
     silenced: checked[index]!.silenced,
   }));
   return {
@@ -90,7 +109,7 @@ export async function check(paths: readonly string[], options: CheckOptions = {}
     result,
     findings: checked.flatMap(({ findings }) => findings),
     problems: [],
-    words: words(read.value, checked),
+    words: words(read.value, checked, about.value),
   };
 }
 

@@ -56,35 +56,42 @@ function knownZone(zone: string): boolean {
   }
 }
 
+/** The places of a text where it can be read, and all that is wrong with them. */
+function roomsIn(text: string, file: string): { places?: readonly Place[]; problems: readonly Problem[] } {
+  const read = readPlaces(text, file);
+  if (!read.ok) return { problems: read.problems };
+  const { value: places, positions } = read.value;
+  const problems = places.flatMap(({ zone }, index): readonly Problem[] => {
+    const at = ["places", index, "zone"];
+    const wrong = { code: "place/unknown-zone", file, at, ...positions.at(at), found: zone, allowed: "Europe/London" };
+    return knownZone(zone) ? [] : [wrong];
+  });
+  return { places, problems };
+}
+
+/** Reads the places of a file. */
+export async function readRooms(file: string): Promise<Got<readonly Place[]>> {
+  const read = await readInput(file);
+  if (!read.ok) return read;
+  const { places, problems } = roomsIn(read.value, file);
+  return places !== undefined && problems.length === 0 ? { ok: true, value: places } : { ok: false, problems };
+}
+
 /** Reads the people and the places they train in; all problems of both files at once. */
 export async function readPeople(peopleFile: string, placesFile: string): Promise<Got<Roster>> {
   const [people, places] = [await readInput(peopleFile), await readInput(placesFile)];
   const problems = [people, places].flatMap((read) => (read.ok ? [] : read.problems));
   if (!people.ok || !places.ok) return { ok: false, problems };
-  const placesRead = readPlaces(places.value, placesFile);
-  if (!placesRead.ok) problems.push(...placesRead.problems);
-  else {
-    for (const [index, place] of placesRead.value.value.entries()) {
-      if (knownZone(place.zone)) continue;
-      const at = ["places", index, "zone"];
-      problems.push({
-        code: "place/unknown-zone",
-        file: placesFile,
-        at,
-        ...placesRead.value.positions.at(at),
-        found: place.zone,
-        allowed: "Europe/London",
-      });
-    }
-  }
-  const roster = readRoster(people.value, peopleFile, placesRead.ok ? placesRead.value.value : undefined);
+  const rooms = roomsIn(places.value, placesFile);
+  problems.push(...rooms.problems);
+  const roster = readRoster(people.value, peopleFile, rooms.places);
   if (!roster.ok) problems.push(...roster.problems);
-  return roster.ok && placesRead.ok && problems.length === 0
+  return roster.ok && rooms.places !== undefined && problems.length === 0
     ? {
         ok: true,
         value: {
           people: roster.value.value,
-          places: placesRead.value.value,
+          places: rooms.places,
           texts: { people: people.value, places: places.value },
           at: placeIn(roster.value, peopleFile),
         },

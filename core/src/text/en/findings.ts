@@ -172,7 +172,7 @@ function jumpInSets(data: Data): string {
 
 function notServed(data: Data): string {
   const groups = listIn(data, "groups").map((group) => listed(Array.isArray(group) ? group.map(String) : [], "or"));
-  return `${said(data, "name")} needs ${listed(groups)}, and ${said(data, "place")} has none. Everybody there gets another form.`;
+  return `${said(data, "name")} needs ${listed(groups)}, and ${said(data, "place")} has none. Nobody there is given it: another form, or nothing.`;
 }
 
 function oneStationTwice(data: Data): string {

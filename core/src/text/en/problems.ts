@@ -180,7 +180,12 @@ const answers = {
 } as const;
 
 const commands = {
+  "check/no-people": "A person is found in a roster. Name its file",
+  "check/no-places": "A place or a person is found with the file of places. Name it",
+  "check/no-such-place": "There is no such place in the file",
   "check/no-such-remedy": "There is no remedy of that number",
+  "check/which-person": "Say with --person for which one of the roster",
+  "check/which-place": "Say with --place at which place of the file",
   "exercises/no-such-pattern": "This is no movement pattern",
   "exercises/none": "0 exercises have that name",
   "fit/nobody-served": "0 slots could be filled for this person. The plan's own reasons say why",

@@ -1,0 +1,66 @@
+import { nearNames, type Person, type Place, type Problem } from "@stave/core/model";
+import { type Got, placeOf, readPeople, readRooms } from "./world.ts";
+
+/** Where, and for whom, programmes are checked, as it was typed. */
+export interface AboutAsked {
+  readonly places?: string;
+  /** Which place of the file; it must be said where there are several. */
+  readonly place?: string;
+  readonly people?: string;
+  /** Whose status, minutes and days count; their place is the one that is asked about. */
+  readonly person?: string;
+}
+
+/** What checks are told beside the programme. */
+export interface About {
+  readonly place?: Place;
+  readonly person?: Person;
+}
+
+function wrong(code: string, file: string, more: Pick<Problem, "found" | "allowed" | "maybe"> = {}) {
+  return { ok: false as const, problems: [{ code, file, at: [], line: 0, column: 0, ...more }] };
+}
+
+/** One of several by its id; the only one without an id. */
+function chosen<T extends { readonly id: string }>(
+  all: readonly T[],
+  id: string | undefined,
+  file: string,
+  codes: { readonly unsaid: string; readonly unknown: string },
+): Got<T> {
+  const ids = all.map((one) => one.id);
+  const allowed = `${ids.slice(0, 12).join(", ")}${ids.length > 12 ? " …" : ""}`;
+  const [only] = all;
+  if (id === undefined) {
+    return only !== undefined && all.length === 1 ? { ok: true, value: only } : wrong(codes.unsaid, file, { allowed });
+  }
+  const found = all.find((one) => one.id === id);
+  if (found !== undefined) return { ok: true, value: found };
+  const [maybe] = nearNames(id, ids);
+  return wrong(codes.unknown, file, { found: id, allowed, ...(maybe === undefined ? {} : { maybe }) });
+}
+
+/** Reads the place, or the person and their place, that programmes are checked for. Without any, nothing. */
+export async function readAbout({ places, place, people, person }: AboutAsked): Promise<Got<About>> {
+  if (places === undefined) {
+    const left = people === undefined && person === undefined && place === undefined;
+    return left ? { ok: true, value: {} } : wrong("check/no-places", "--places");
+  }
+  if (people === undefined) {
+    if (person !== undefined) return wrong("check/no-people", "--people", { found: person });
+    const rooms = await readRooms(places);
+    if (!rooms.ok) return rooms;
+    const room = chosen(rooms.value, place, places, { unsaid: "check/which-place", unknown: "check/no-such-place" });
+    return room.ok ? { ok: true, value: { place: room.value } } : room;
+  }
+  const roster = await readPeople(people, places);
+  if (!roster.ok) return roster;
+  const who = chosen(roster.value.people, person, people, { unsaid: "check/which-person", unknown: "person/unknown" });
+  if (!who.ok) return who;
+  const codes = { unsaid: "check/which-place", unknown: "check/no-such-place" };
+  const room =
+    place === undefined
+      ? { ok: true as const, value: placeOf(who.value, roster.value) }
+      : chosen(roster.value.places, place, places, codes);
+  return room.ok ? { ok: true, value: { place: room.value, person: who.value } } : room;
+}
