@@ -168,6 +168,17 @@ test("random edits do to the text what they do to a plain tree, and leave every 
   );
 });
 
+test("a list that loses all its entries keeps the comments above them", () => {
+  const work: Path = ["phases", 0, "sessions", 0, "work"];
+  const after = edited(FILE, [
+    { op: "remove", at: [...work, 0] },
+    { op: "remove", at: [...work, 1] },
+  ]);
+  expect(after).toContain(
+    "        work: []\n          # legs first\n\n          # then the upper body\n\n      # the second\n",
+  );
+});
+
 test("line breaks of another system stay, and come with what is new", () => {
   fc.assert(
     fc.property(someEdits, (edits) => {

@@ -153,11 +153,6 @@ export function spliceRemove(from: Cuttable, path: Path): readonly Splice[] {
   const parent = nodeAt(from, parentPath) as (YAMLMap | YAMLSeq) & Node;
   const step = path.at(-1)!;
   const index = isMap(parent) ? indexOfPair(parent, step) : (step as number);
-  if (parent.items.length === 1) {
-    const empty = isMap(parent) ? "{}" : "[]";
-    if (parentPath.length > 0) return setInline(from, parentPath, empty);
-    return [{ start: startOf(parent), end: endOf(text, parent), text: empty }];
-  }
   const start = (i: number) => {
     if (isMap(parent)) return (parent.items[i] as Pair<Node>).key.range[0];
     return parent.flow ? startOf(parent.items[i] as Node) : dashOf(parent, i);
@@ -166,6 +161,15 @@ export function spliceRemove(from: Cuttable, path: Path): readonly Splice[] {
     if (isMap(parent)) return endOfPair(text, parent, i);
     return parent.flow ? endOf(text, parent.items[i] as Node) : endOfItem(text, parent, i);
   };
+  if (parent.items.length === 1) {
+    const empty = isMap(parent) ? "{}" : "[]";
+    if (parentPath.length === 0) return [{ start: startOf(parent), end: endOf(text, parent), text: empty }];
+    const holder = nodeAt(from, parentPath.slice(0, -1))!;
+    if (parent.flow || !isMap(holder)) return setInline(from, parentPath, empty);
+    // Comments above the last entry stay, as those above any other do.
+    const opener = colonOf(holder, indexOfPair(holder, parentPath.at(-1)!)) + 1;
+    return [insert(opener, ` ${empty}`), cutLines(text, start(index), end(index))];
+  }
   const isLast = index === parent.items.length - 1;
   if (parent.flow) {
     const behind = text.slice(end(index), lineEnd(text, end(index)));

@@ -162,6 +162,7 @@ describe("a clock an hour behind", () => {
     await phone.link(await gym.link());
     await phone.start();
     await phone.done();
+    await phone.until(async () => (await gym.stored()).some(({ kind }) => kind === "set-done"));
     await phone.close();
 
     phone = await PhoneInHand.take(browser, gym.way.origin, {}, NOON - HOUR);
