@@ -328,6 +328,10 @@ export const SOURCES = {
     cite: "Mitter et al. 2022, reliability of repetitions to failure in the bench press of 24 trained people",
     read: "primary",
   },
+  moranNavarro2017: {
+    cite: "Morán-Navarro et al. 2017, Time course of recovery following resistance training leading or not to failure, Eur J Appl Physiol 117:2387–2399",
+    read: "primary",
+  },
   morton1990: {
     cite: "Morton, Fitz-Clarke & Banister 1990, Modeling human performance in running, J Appl Physiol 69:1171–1177",
     read: "memory",
@@ -376,6 +380,10 @@ export const SOURCES = {
   },
   robergsLandwehr2002: {
     cite: 'Robergs & Landwehr 2002, The surprising history of the "HRmax = 220 − age" equation, JEPonline 5(2):1–10',
+    read: "primary",
+  },
+  rogerson2024: {
+    cite: "Rogerson et al. 2024, Deloading practices in strength and physique sports, survey of 246 competitors, Sports Med Open, doi 10.1186/s40798-024-00691-y",
     read: "primary",
   },
   rozaShizgal1984: {

@@ -1,5 +1,5 @@
-import { type Block, type Equipment, type Exercise, type Slot, STATIONS, slotsOf } from "../model/index.ts";
-import type { Change } from "./run/change.ts";
+import { type Block, type Equipment, type Exercise, STATIONS, slotsOf } from "../model/index.ts";
+import { apart } from "./cures/apart.ts";
 import type { Check, Cure, Facts, Found } from "./run/check.ts";
 import type { Look } from "./run/look.ts";
 import { sessionPath } from "./run/walk.ts";
@@ -24,21 +24,6 @@ function crowded({ catalogue, place }: Look, block: Block): readonly (readonly [
     const have = place?.equipment[station] ?? (place === undefined ? 1 : 0);
     return have > 0 && names.length > have;
   });
-}
-
-/** The slots of a pair or round one after the other, each with the rest that it had in turn. */
-function apart(block: Block, at: readonly (string | number)[]): readonly Change[] {
-  const restS = "slot" in block ? undefined : block.restS;
-  const alone = slotsOf(block).map((slot): Slot => {
-    const rest = slot.dose.restS ?? restS;
-    return rest === undefined ? slot : { ...slot, dose: { ...slot.dose, restS: rest } };
-  });
-  const [first, ...others] = alone;
-  const [list, index] = [at.slice(0, -1), Number(at.at(-1))];
-  return [
-    { op: "set", at, value: first! },
-    ...others.toReversed().map((slot): Change => ({ op: "insert", at: [...list, index + 1], value: slot })),
-  ];
 }
 
 /**

@@ -10,8 +10,8 @@ export interface Balance {
   readonly hingeAndBridge: Quarters;
   readonly push: Quarters;
   readonly pull: Quarters;
-  /** How many of the four ways to load the trunk are trained: against arching, bending, turning, and turning itself. */
-  readonly trunkDirections: number;
+  /** Which of the four ways to load the trunk are trained: against arching, bending, turning, and turning itself. */
+  readonly trunkDirections: readonly Pattern[];
 }
 
 const GROUPS = {
@@ -21,7 +21,12 @@ const GROUPS = {
   pull: ["horizontal pull", "vertical pull"],
 } as const satisfies Record<string, readonly Pattern[]>;
 
-const TRUNK_DIRECTIONS: readonly Pattern[] = ["anti-extension", "anti-rotation", "anti-lateral flexion", "rotation"];
+export const TRUNK_DIRECTIONS: readonly Pattern[] = [
+  "anti-extension",
+  "anti-rotation",
+  "anti-lateral flexion",
+  "rotation",
+];
 
 function hardSets(dose: Dose): number {
   return dose.sets.filter((set) => {
@@ -53,6 +58,6 @@ export function balance(sessions: readonly AskedSession[], catalogue: Catalogue)
     hingeAndBridge: sum("hingeAndBridge"),
     push: sum("push"),
     pull: sum("pull"),
-    trunkDirections: TRUNK_DIRECTIONS.filter((pattern) => (total.get(pattern) ?? 0) > 0).length,
+    trunkDirections: TRUNK_DIRECTIONS.filter((pattern) => (total.get(pattern) ?? 0) > 0),
   };
 }

@@ -1,4 +1,5 @@
 /** Every figure that is computed from a programme or a plan: each is defined here once and nowhere else. */
+export * from "./activity-minutes.ts";
 export * from "./asked-amount.ts";
 export * from "./asked-session.ts";
 export * from "./balance.ts";

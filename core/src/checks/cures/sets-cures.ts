@@ -21,9 +21,14 @@ interface Lever {
   readonly direct: boolean;
 }
 
-function leversFor({ programme, catalogue }: CheckInput, phaseIndex: number, muscle: Muscle): readonly Lever[] {
+function leversFor(
+  { programme, catalogue }: CheckInput,
+  phaseIndex: number,
+  muscle: Muscle,
+  only: number | undefined,
+): readonly Lever[] {
   return programme.phases[phaseIndex]!.sessions.flatMap((session, s) =>
-    session.work.flatMap((block, b): readonly Lever[] => {
+    (only === undefined || only === s ? session.work : []).flatMap((block, b): readonly Lever[] => {
       const added = slotsOf(block).map((slot) => {
         const exercise = catalogue.exercises.get(slot.first);
         const last = slot.dose.sets.at(-1);
@@ -80,6 +85,8 @@ function formsFor({ catalogue }: CheckInput, muscle: Muscle): readonly Exercise[
 /**
  * Ways to bring a muscle's weekly sets back by a gap: spread over the blocks that are for it, then block by block,
  * then over all that train it at all. All are one group, best first.
+ *
+ * @param only position of the session in which alone sets may change; every session when left out
  */
 export function setsCures(
   input: CheckInput,
@@ -87,9 +94,10 @@ export function setsCures(
   muscle: Muscle,
   side: "under" | "over",
   gap: Quarters,
+  only?: number,
 ): readonly Cure[] {
   const step = side === "under" ? 1 : -1;
-  const levers = leversFor(input, phaseIndex, muscle);
+  const levers = leversFor(input, phaseIndex, muscle, only);
   const direct = levers.filter((lever) => lever.direct);
   const ways = [direct, ...direct.map((lever) => [lever]), levers, ...levers.map((lever) => [lever])];
   const cures = ways.flatMap((way) => {

@@ -1,23 +1,39 @@
+import { activityMinutes } from "../activity-minutes.ts";
+import { cannotJudge } from "../cannot-judge.ts";
 import { closeSessions } from "../close-sessions.ts";
+import { fastWorkLast } from "../fast-work-last.ts";
 import { firstDose } from "../first-dose.ts";
 import { holdOutsideRange } from "../hold-outside-range.ts";
+import { jumpInConditioning } from "../jump-in-conditioning.ts";
 import { jumpInRungs } from "../jump-in-rungs.ts";
 import { jumpInSets } from "../jump-in-sets.ts";
+import { longWithoutLight } from "../long-without-light.ts";
+import { manyContacts } from "../many-contacts.ts";
+import { manySetsAtOnce } from "../many-sets-at-once.ts";
+import { moreDaysThanUsual } from "../more-days-than-usual.ts";
+import { mostlyToFailure } from "../mostly-to-failure.ts";
 import { muscleOnce } from "../muscle-once.ts";
 import { neverHappens } from "../never-happens.ts";
 import { noWarmUp } from "../no-warm-up.ts";
 import { notServedHere } from "../not-served-here.ts";
+import { nothingGoesUp } from "../nothing-goes-up.ts";
 import { oneSidedWithoutSide } from "../one-sided-without-side.ts";
 import { oneStationTwice } from "../one-station-twice.ts";
 import { outsideTable } from "../outside-table.ts";
 import { overItsMinutes } from "../over-its-minutes.ts";
+import { pairForOneMuscle } from "../pair-for-one-muscle.ts";
 import { patternNeverTrained } from "../pattern-never-trained.ts";
 import { repsUnlikelyAtShare } from "../reps-unlikely-at-share.ts";
 import { restTooShort } from "../rest-too-short.ts";
 import { setsOutsideBand } from "../sets-outside-band.ts";
 import { singleBeforeMulti } from "../single-before-multi.ts";
+import { slowRepetitions } from "../slow-repetitions.ts";
 import { tooHeavyForNovice } from "../too-heavy-for-novice.ts";
+import { trunkDirections } from "../trunk-directions.ts";
+import { unequalOpposites } from "../unequal-opposites.ts";
 import { unknownExercise } from "../unknown-exercise.ts";
+import { warmUpTooLong } from "../warm-up-too-long.ts";
+import { wayCannot } from "../way-cannot.ts";
 
 /** Every check, in the order in which their findings at one place are told. */
 export const CHECKS = [
@@ -41,6 +57,22 @@ export const CHECKS = [
   oneStationTwice,
   neverHappens,
   firstDose,
+  trunkDirections,
+  unequalOpposites,
+  manySetsAtOnce,
+  activityMinutes,
+  moreDaysThanUsual,
+  longWithoutLight,
+  nothingGoesUp,
+  wayCannot,
+  fastWorkLast,
+  warmUpTooLong,
+  mostlyToFailure,
+  pairForOneMuscle,
+  manyContacts,
+  jumpInConditioning,
+  slowRepetitions,
+  cannotJudge,
 ] as const;
 
 export type CheckId = (typeof CHECKS)[number]["id"];

@@ -2,7 +2,11 @@ import type { Block, Dose, Path, Programme, WarmUp } from "../../model/index.ts"
 
 /** A change to a programme in the terms of the model. All paths are those of the programme before any of the changes. */
 export type Change =
-  | { readonly op: "set"; readonly at: Path; readonly value: Dose | Block | readonly WarmUp[] | string | number }
+  | {
+      readonly op: "set";
+      readonly at: Path;
+      readonly value: Dose | Block | readonly WarmUp[] | readonly number[] | string | number;
+    }
   | { readonly op: "insert"; readonly at: Path; readonly value: Block }
   | { readonly op: "remove"; readonly at: Path };
 

@@ -1,7 +1,6 @@
 import {
   type Block,
   DOWN_UNSAID,
-  type Dose,
   type Edit,
   type Json,
   printDose,
@@ -48,13 +47,13 @@ function warmUpJson(item: WarmUp): Json {
   return { do: exercise, dose: printDose(dose), ...(or === undefined ? {} : { or }) };
 }
 
-function isWarmUp(value: Dose | Block | readonly WarmUp[]): value is readonly WarmUp[] {
+function isList(value: Exclude<Change, { op: "remove" }>["value"]): value is readonly WarmUp[] | readonly number[] {
   return Array.isArray(value);
 }
 
-function valueJson(value: Dose | Block | readonly WarmUp[] | string | number): Json {
+function valueJson(value: Exclude<Change, { op: "remove" }>["value"]): Json {
   if (typeof value !== "object") return value;
-  if (isWarmUp(value)) return value.map(warmUpJson);
+  if (isList(value)) return value.map((each) => (typeof each === "number" ? each : warmUpJson(each)));
   return "sets" in value ? printDose(value) : blockJson(value);
 }
 

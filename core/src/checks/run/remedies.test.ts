@@ -176,6 +176,38 @@ phases:
           - { slot: bench, pattern: horizontal push, first: barbell-bench-press, dose: "1 × 2 @90 %, rest 2 min, 3 in reserve" }
           - { slot: row, pattern: horizontal pull, first: one-arm-row, dose: "2 × 8, rest 60 s, 3 in reserve" }
 `,
+  "a season without an end": `${HEAD.replace("general", "size")}status: novice
+units: kg
+weekly:
+  gap: 24
+phases:
+  - key: one
+    title: One
+    weeks: 9
+    sessions:
+      - key: a
+        title: Day A
+        minutes: 200
+        warmup: [{ do: cycle-upright, dose: 20 min }]
+        work:
+          - { slot: wall, pattern: horizontal push, first: wall-push-up, dose: "2 × 8, tempo 6-0-6-0, rest 90 s, 3 in reserve", way: load }
+          - { slot: squat, pattern: squat, first: goblet-squat, dose: "2 × 8, rest 90 s, 3 in reserve" }
+          - { slot: jump, pattern: jump, first: snap-down, dose: "8 × 10 contacts, rest 60 s" }
+      - { key: b, title: Day B, minutes: 200, warmup: [{ do: cycle-upright, dose: 5 min }], work: [{ slot: b, pattern: hinge, first: kettlebell-deadlift, dose: "2 × 8, rest 90 s, 0 in reserve" }] }
+      - { key: c, title: Day C, minutes: 200, warmup: [{ do: cycle-upright, dose: 5 min }], work: [{ slot: c, pattern: hinge, first: kettlebell-deadlift, dose: "2 × 8, rest 90 s, 0 in reserve" }] }
+      - { key: d, title: Day D, minutes: 200, warmup: [{ do: cycle-upright, dose: 5 min }], work: [{ slot: d, pattern: hinge, first: kettlebell-deadlift, dose: "4 × 8, rest 90 s, 0 in reserve" }] }
+      - { key: e, title: Day E, minutes: 45, work: [], conditioning: [{ do: rowing-machine, dose: 30 min, effort: steady }] }
+  - key: two
+    title: Two
+    weeks: 4
+    sessions:
+      - key: a
+        title: Day A
+        minutes: 200
+        warmup: [{ do: cycle-upright, dose: 5 min }]
+        work: [{ slot: f, pattern: hinge, first: kettlebell-deadlift, dose: "2 × 8, rest 90 s, 3 in reserve", way: stay }]
+        conditioning: [{ do: rowing-machine, dose: 90 min, effort: steady }]
+`,
 };
 
 const RANK: Readonly<Record<Severity, number>> = { stop: 2, warn: 1, note: 0 };

@@ -1,25 +1,11 @@
 import type { CheckId } from "../../checks/index.ts";
 import { REPS_WHEN_OPEN, REST_WHEN_UNSAID_S } from "../../measures/index.ts";
 import { type Data, dataIn, dataListIn, listIn, numberIn, numbersIn, said, wordsIn } from "../facts.ts";
-import { listed, plural, printNumber, printSpan, runs } from "./number.ts";
+import { laneOf, muscleOf, musclesIn, phaseTitle, spanIn, statusOf, weekOf } from "./finding-parts.ts";
+import { findingsOfPlan, whysOfPlan } from "./findings-plan.ts";
+import { listed, plural, printNumber, runs } from "./number.ts";
 import { minutesOf, printDuration, printMinutes } from "./units.ts";
-import { goals, lanes, muscles, statuses } from "./words.ts";
-
-function phaseTitle(data: Data): string {
-  return `“${said(data, "title")}”`;
-}
-
-function laneOf(data: Data): string {
-  return lanes[said(data, "lane") as keyof typeof lanes] ?? said(data, "lane");
-}
-
-function muscleOf(data: Data): string {
-  return muscles[said(data, "muscle") as keyof typeof muscles] ?? said(data, "muscle");
-}
-
-function statusOf(data: Data): string {
-  return statuses[said(data, "status") as keyof typeof statuses] ?? said(data, "status");
-}
+import { goals } from "./words.ts";
 
 function unknownExercise(data: Data): string {
   const near = dataListIn(data, "near").map((each) => `${said(each, "name")} (${said(each, "id")})`);
@@ -113,20 +99,6 @@ function oneSided(data: Data): string {
   return data["wanted"] === true
     ? `${name} is done one side at a time, and its dose does not say “each side”.`
     : `${name} is done with both sides at once, and its dose says “each side”.`;
-}
-
-function spanIn(data: Data, name: string): string {
-  const span = dataIn(data, name) ?? {};
-  return printSpan(numberIn(span, "from"), numberIn(span, "to"));
-}
-
-function weekOf(data: Data): string {
-  const from = numberIn(data, "fromWeek");
-  return Number.isFinite(from) ? ` from week ${from}` : "";
-}
-
-function musclesIn(data: Data): string {
-  return listed(wordsIn(data, "muscles").map((name) => muscles[name as keyof typeof muscles] ?? name));
 }
 
 function holdOutside(data: Data): string {
@@ -237,6 +209,7 @@ export const findings: Readonly<Record<CheckId, (data: Data) => string>> = {
   "session/one-station-twice": oneStationTwice,
   "phase/never-happens": neverHappens,
   "session/first-dose": firstDose,
+  ...findingsOfPlan,
 };
 
 /** Why each check is there, for the page of checks. */
@@ -281,4 +254,5 @@ export const whys: Readonly<Record<CheckId, string>> = {
     "What is written and never done misleads whoever reads the programme: weeks that are all light, sessions and changes of a dose without a turn when there are fewer days than sessions.",
   "session/first-dose":
     "Muscles are sorest after what is new to them, whatever the form says about fitness. Somebody untrained begins with two direct sets a muscle and three repetitions left over, by our own rule. Ten sets are called the most that one session is good for, and a published first session of 8 × 20 squats and 5 × 30 push-ups ended in hospital, so beyond that it stops; a coach who means it silences it with a reason.",
+  ...whysOfPlan,
 };

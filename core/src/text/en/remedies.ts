@@ -23,6 +23,12 @@ export const REMEDY_IDS = [
   "do-apart",
   "drop-light",
   "more-in-reserve",
+  "light-weeks",
+  "go-up",
+  "usual-way",
+  "do-first",
+  "shorter-warm-up",
+  "quicker-repetitions",
 ] as const;
 export type RemedyId = (typeof REMEDY_IDS)[number];
 
@@ -85,4 +91,12 @@ export const remedies: Readonly<Record<RemedyId, (data: Data) => string>> = {
   "drop-light": (data) => `Let week ${said(data, "week")} be a full week.`,
   "more-in-reserve": (data) =>
     `Leave ${said(data, "reserve")} in reserve in ${plural(numberIn(data, "slots"), "slot", "slots")}.`,
+  "light-weeks": (data) =>
+    `Take it lightly in ${listed(dataListIn(data, "weeks").map((each) => `week ${said(each, "week")} of “${said(each, "title")}”`))}.`,
+  "go-up": (data) => `Let ${plural(numberIn(data, "slots"), "slot", "slots")} go up in the usual way of their dose.`,
+  "usual-way": (data) => `Let ${said(data, "name")} go up by ${said(data, "way")}.`,
+  "do-first": (data) => `Do ${said(data, "name")} before ${said(data, "after")}.`,
+  "shorter-warm-up": (data) =>
+    `Ask for ${printDuration(numberIn(data, "seconds"))} of ${said(data, "name")} before the work.`,
+  "quicker-repetitions": fromTo,
 };

@@ -1,0 +1,27 @@
+import { expect, test } from "vitest";
+import type { Conditioning } from "../model/index.ts";
+import { madeUpSession, published, reps, sets, timeOf } from "../testing/index.ts";
+import { activityMinutes } from "./activity-minutes.ts";
+
+const week = (...items: readonly (readonly [minutes: number, effort: Conditioning["effort"]])[]) =>
+  items.map(([minutes, effort], index) =>
+    madeUpSession(`s${index}`, 60, [], { conditioning: [{ do: "walk", dose: sets(1, timeOf(60 * minutes)), effort }] }),
+  );
+
+published("who2020", "moderate minutes of a mixed week", [
+  ["worked", "1 vigorous = 2 moderate", () => activityMinutes(week([90, "easy"], [40, "hard"])).equivalent, 170, 0],
+  ["worked", "1 vigorous = 2 moderate", () => activityMinutes(week([60, "steady"], [40, "hard"])).equivalent, 140, 0],
+]);
+
+test("a range counts with its middle, bouts without their rests, and what is not timed is said", () => {
+  const item = (dose: Conditioning["dose"]) => [
+    madeUpSession("a", 60, [], { conditioning: [{ do: "run", dose, effort: "steady" }] }),
+  ];
+  expect(activityMinutes(item(sets(1, timeOf({ from: 600, to: 1200 })))).moderate).toBe(15);
+  expect(activityMinutes(item(sets(10, timeOf(60), { restS: 60 }))).moderate).toBe(10);
+  expect(activityMinutes(item(sets(2, reps(20))))).toEqual({ moderate: 0, vigorous: 0, equivalent: 0, unknown: 2 });
+});
+
+test("nothing is asked, nothing is counted", () => {
+  expect(activityMinutes([madeUpSession("a", 60, [])])).toMatchObject({ equivalent: 0, unknown: 0 });
+});
