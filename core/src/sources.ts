@@ -10,6 +10,10 @@ export interface Source {
 }
 
 export const SOURCES = {
+  abramowitzStegun: {
+    cite: "Abramowitz and Stegun 1964, Handbook of Mathematical Functions, 26.2.17",
+    read: "memory",
+  },
   acsm2001: {
     cite: "ACSM 2001, Appropriate intervention strategies for weight loss, Med Sci Sports Exerc 33:2145–2156, as reported",
     read: "secondary",
@@ -191,6 +195,10 @@ export const SOURCES = {
     cite: "Suspension push-up loads by strap angle, J Strength Cond Res (Gulmez 2017 from memory), as reported",
     read: "secondary",
   },
+  hackett2017: {
+    cite: "Hackett et al. 2017, Accuracy in estimating repetitions to failure during resistance exercise, J Strength Cond Res 31:2162–2168",
+    read: "primary",
+  },
   haffTriplett2016: {
     cite: "Haff & Triplett (eds) 2016, Essentials of Strength Training and Conditioning, 4th ed.",
     read: "secondary",
@@ -201,6 +209,10 @@ export const SOURCES = {
   },
   halperin2022: {
     cite: "Halperin et al. 2022, Accuracy in predicting repetitions to task failure, Sports Med 52:377–390",
+    read: "primary",
+  },
+  hammarstrom2020: {
+    cite: "Open data of Hammarström et al. 2020, J Physiol 598:543–565: gain from first to second test, our own fit",
     read: "primary",
   },
   harrisBenedict1919: {
@@ -261,6 +273,10 @@ export const SOURCES = {
     cite: "Jäger et al. 2017, ISSN position stand: protein and exercise, J Int Soc Sports Nutr 14:20",
     read: "primary",
   },
+  kalman1960: {
+    cite: "Kalman 1960, A new approach to linear filtering and prediction problems, J Basic Eng 82:35–45",
+    read: "memory",
+  },
   karvonen1957: {
     cite: "Karvonen, Kentala & Mustala 1957, The effects of training on heart rate, Ann Med Exp Biol Fenn 35:307–315",
     read: "secondary",
@@ -270,6 +286,10 @@ export const SOURCES = {
     read: "secondary",
   },
   lander1985: { cite: "Lander 1985, Maximums based on reps, NSCA J 6(6):60–61", read: "secondary" },
+  latella2020: {
+    cite: "Latella et al. 2020, Long-term strength adaptation in 1,897 power lifters, J Strength Cond Res 34:2412–2418",
+    read: "primary",
+  },
   latin2001: {
     cite: "Latin et al. 2001, validity of the stepping equation, 55 people (PMID 11581567)",
     read: "primary",
@@ -340,12 +360,20 @@ export const SOURCES = {
     cite: "Morton et al. 2018, protein supplementation and resistance training, Br J Sports Med 52:376–384",
     read: "primary",
   },
+  nascimento2022: {
+    cite: "Amarante do Nascimento et al. 2022, twelve weeks off after training in women over 60, J Strength Cond Res 36:1437–1444",
+    read: "primary",
+  },
   nscaChart: { cite: "NSCA training load chart, one page: repetitions and per cent of 1RM", read: "secondary" },
   nscaEssentialsTable: {
     cite: "Essentials of Strength Training and Conditioning, table of per cent of 1RM and repetitions allowed",
     read: "secondary",
   },
   oconner1989: { cite: "O'Conner, Simmons & O'Shea 1989, Weight Training Today", read: "secondary" },
+  ogasawara2013: {
+    cite: "Ogasawara et al. 2013, three-week gaps in 24 weeks of training, Eur J Appl Physiol 113:975–985",
+    read: "primary",
+  },
   ours: { cite: "Our own choice, no source; a practising coach and a clinician have not signed it yet", read: "ours" },
   pelland2024: {
     cite: "Pelland et al. 2024, The resistance training dose response, SportRxiv; Sports Med 2025, doi 10.1007/s40279-025-02344-w",
@@ -435,7 +463,6 @@ export const SOURCES = {
     cite: "Strand et al. 2014, Norms for an isometric muscle endurance test, J Hum Kinet 40:93–102",
     read: "primary",
   },
-  studentTable: { cite: "Table of Student's t, one-sided 90 % points", read: "memory" },
   suprak2011: {
     cite: "Suprak, Dawes & Stephenson 2011, The effect of position on the percentage of body mass supported during push-up variants, J Strength Cond Res 25:497–503",
     read: "secondary",
@@ -446,6 +473,10 @@ export const SOURCES = {
   },
   tanaka2001: {
     cite: "Tanaka, Monahan & Seals 2001, Age-predicted maximal heart rate revisited, J Am Coll Cardiol 37:153–156",
+    read: "primary",
+  },
+  trunkHolds2021: {
+    cite: "Trunk holds of 400 adults, retest error of eight field tests, Sports Med Open 2021, doi 10.1186/s40798-021-00338-2",
     read: "primary",
   },
   turner2019: {

@@ -9,6 +9,7 @@ export { loadsFor } from "./loads-for.ts";
 export { type LoadsLeft, loadsLeft } from "./loads-left.ts";
 export * from "./moved-by.ts";
 export * from "./nearest.ts";
+export { offScale, onScale } from "./own-strength.ts";
 export { rampLoads } from "./ramp-loads.ts";
 export { LOAD_CODES, type LoadCode } from "./reasons.ts";
 export { type StartingLoad, type StartingLoadContext, startingLoad } from "./starting-load.ts";

@@ -4,7 +4,6 @@ export * from "./asked-amount.ts";
 export * from "./asked-session.ts";
 export * from "./balance.ts";
 export * from "./block-seconds.ts";
-export * from "./capacity-of.ts";
 export * from "./exposures.ts";
 export * from "./fold-record.ts";
 export * from "./hard-muscles.ts";

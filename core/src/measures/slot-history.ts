@@ -46,6 +46,8 @@ export interface SlotSession {
   readonly asked: PlanSlot;
   readonly sets: readonly DoneSet[];
   readonly leftOut: readonly number[];
+  /** The session ended before its time. */
+  readonly endedEarly?: boolean;
 }
 
 /** @returns the load that a plan asks for in a set, 0 = first */
@@ -114,6 +116,7 @@ function beside(occurrence: Occurrence, session: SessionRecord, asked: PlanSlot)
       return { ...set, ...(dose === undefined ? {} : { asked: dose }), ...(lifted === undefined ? {} : { lifted }) };
     }),
     leftOut: done?.leftOut ?? [],
+    ...(session.ended?.early === true ? { endedEarly: true } : {}),
   };
 }
 

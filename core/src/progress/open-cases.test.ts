@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { capacityOf } from "../capacity/index.ts";
 import { addDays, type Day, day } from "../day.ts";
-import { capacityOf, foldRecord, logOf, slotHistory } from "../measures/index.ts";
+import { foldRecord, logOf, slotHistory } from "../measures/index.ts";
 import type { Caution, Exercise, Person, Place, Plan, SetDone, SetDose } from "../model/index.ts";
 import {
   madeUpCatalogue,
@@ -270,8 +271,8 @@ describe("pr-11: a plank that got longer every week", () => {
 
   test("seconds are no kilograms: no load is proposed and no maximum is told", () => {
     expect(proposalsFor(held)).toEqual([]);
-    const capacity = capacityOf(plank, slotHistory(held.log, "it"), (START + 37) * DAY_MS);
-    expect(capacity).toMatchObject({ kind: "unknown", missing: { code: "capacity/no-scale" } });
+    const { once } = capacityOf(plank, slotHistory(held.log, "it"), { ...held, on: addDays(START, 37) });
+    expect(once).toMatchObject({ kind: "unknown" });
   });
 
   test("its neighbour, repetitions with a bar, is told", () => {
@@ -282,9 +283,13 @@ describe("pr-11: a plank that got longer every week", () => {
       sets: 1,
       load: 60,
       place: {},
-      did: [[0, done(5, 0)]],
-      today: 1,
+      did: [
+        [0, done(5, 0)],
+        [3, done(5, 0)],
+      ],
+      today: 4,
     });
-    expect(capacityOf(squat, slotHistory(lifted.log, "it"), (START + 1) * DAY_MS).kind).toBe("known");
+    const { once } = capacityOf(squat, slotHistory(lifted.log, "it"), { ...lifted, on: addDays(START, 4) });
+    expect(once.kind).toBe("known");
   });
 });

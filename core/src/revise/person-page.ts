@@ -1,6 +1,7 @@
 import type { PeopleOutput, PersonOutput } from "../api/index.ts";
+import type { OnceShown } from "../capacity/index.ts";
 import { printDay } from "../day.ts";
-import { type Capacity, type Decided, occurrencesOf, slotHistory, slotsIn } from "../measures/index.ts";
+import { type Decided, occurrencesOf, slotHistory, slotsIn } from "../measures/index.ts";
 import {
   DECISION_KINDS,
   type ExerciseId,
@@ -39,7 +40,7 @@ export function personPage(person: PlannedPerson): PersonOutput {
       past: slotHistory(view.log, slot.key)
         .filter(({ sets, leftOut }) => sets.length + leftOut.length > 0)
         .map((session) => ({ day: printDay(person.dayOf(session.at)), strokes: strokesOf(view, session) })),
-      ...capacityIn(view.capacity(slot.exercise)),
+      ...capacityIn(view.capacity(slot.exercise)?.once),
       ...nextIn(view, ahead.get(slot.key)),
     })),
     waiting: view.waiting.map((one) => itemOf(view, one)),
@@ -51,7 +52,7 @@ function nextIn(view: View, slot: PlanSlot | undefined): Pick<PersonOutput["slot
   return slot === undefined ? {} : { next: strokesAhead(view, slot) };
 }
 
-function capacityIn(capacity: Capacity | undefined): Pick<PersonOutput["slots"][number], "capacity" | "missing"> {
+function capacityIn(capacity: OnceShown | undefined): Pick<PersonOutput["slots"][number], "capacity" | "missing"> {
   if (capacity === undefined) return {};
   if (capacity.kind === "unknown") return { missing: capacity.missing };
   const { value, low, high, sessions } = capacity;

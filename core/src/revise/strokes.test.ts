@@ -23,7 +23,7 @@ function viewWith(hurtIn: readonly (number | undefined)[] = [], capacity?: numbe
     capacity === undefined
       ? undefined
       : ({ kind: "known", value: kg(capacity), low: kg(1), high: kg(1), sessions: 1 } as const);
-  return { record: foldRecord(events), capacity: () => known } as unknown as View;
+  return { record: foldRecord(events), capacity: () => known && { once: known } } as unknown as View;
 }
 function session(set: SetDose, done: SlotSession["sets"], count = 3): SlotSession {
   const asked: PlanSlot = { key: "s", exercise: "x", dose: sets(count, set), load: kg(50), why: [], offer: [] };

@@ -11,7 +11,7 @@ function askedSpan(amount: Amount): Span {
 
 /** Load against what can be lifted now; undefined when either is not known. */
 function shareOf({ capacity }: View, exercise: string, load: Load | undefined): number | undefined {
-  const now = capacity(exercise);
+  const now = capacity(exercise)?.once;
   if (load === undefined || now?.kind !== "known") return undefined;
   return Math.min(1, Math.round((massOf(load) / massOf(now.value)) * 1000) / 1000);
 }

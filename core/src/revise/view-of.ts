@@ -1,20 +1,10 @@
-import {
-  type Capacity,
-  capacityOf,
-  exerciseHistory,
-  foldRecord,
-  type Log,
-  logOf,
-  type RecordFold,
-} from "../measures/index.ts";
+import { capacityOf, type ExerciseCapacity } from "../capacity/index.ts";
+import { exerciseHistory, foldRecord, type Log, logOf, type RecordFold } from "../measures/index.ts";
 import type { Exercise, ExerciseId } from "../model/index.ts";
 import { type ProgressInput, proposalsFor, type Waiting } from "../progress/index.ts";
 import { PAIN_RULES } from "../screen/index.ts";
 import { type SessionDay, sessionDays } from "./session-days.ts";
 import type { PlannedPerson } from "./situation.ts";
-
-/** Noon of a day is so many milliseconds after it begins anywhere: good enough to tell weeks apart. */
-const DAY_MS = 86_400_000;
 
 /** A person with all that pages ask of their record, computed once. */
 export interface View {
@@ -24,7 +14,7 @@ export interface View {
   readonly progress: ProgressInput;
   readonly days: readonly SessionDay[];
   readonly waiting: readonly Waiting[];
-  readonly capacity: (exercise: ExerciseId) => Capacity | undefined;
+  readonly capacity: (exercise: ExerciseId) => ExerciseCapacity | undefined;
 }
 
 /** A person with their plan does not change while it is known, and several pages ask the same of it. */
@@ -49,13 +39,12 @@ export function viewOf(person: PlannedPerson): View {
   return view;
 }
 
-function capacities({ catalogue, today }: PlannedPerson, log: Log): View["capacity"] {
-  const known = new Map<ExerciseId, Capacity>();
-  const now = (today + 1) * DAY_MS;
+function capacities({ catalogue, today, person, dayOf }: PlannedPerson, log: Log): View["capacity"] {
+  const known = new Map<ExerciseId, ExerciseCapacity>();
   return (id) => {
     const exercise: Exercise | undefined = catalogue.exercises.get(id);
     if (exercise === undefined) return undefined;
-    const found = known.get(id) ?? capacityOf(exercise, exerciseHistory(log, id), now);
+    const found = known.get(id) ?? capacityOf(exercise, exerciseHistory(log, id), { person, on: today, dayOf });
     known.set(id, found);
     return found;
   };

@@ -1,4 +1,4 @@
-import type { CapacityCode } from "../../measures/index.ts";
+import type { CapacityCode } from "../../capacity/index.ts";
 import type { ProgressCode } from "../../progress/index.ts";
 import { type Data, dataIn, dataListIn, MISSING, numberIn, said, wordsIn } from "../facts.ts";
 import type { Names, Say } from "../names.ts";
@@ -96,6 +96,7 @@ export const progressReasons: Readonly<Record<ProgressCode, Say>> = {
 export const capacityReasons: Readonly<Record<CapacityCode, Say>> = {
   "capacity/no-scale": () =>
     "Cannot judge: it is moved by the body, a band or with help, so its number is no weight on one scale.",
+  "capacity/body-unknown": () => "Cannot judge: the body is part of what is moved, and its weight is not known.",
   "capacity/not-recorded": (data) => `Cannot judge: no set in the last ${said(data, "weeks")} weeks.`,
   "capacity/load-unknown": (data) =>
     `Cannot judge: ${plural(numberIn(data, "sets"), "set", "sets")}, and the load of none is known.`,
@@ -103,6 +104,11 @@ export const capacityReasons: Readonly<Record<CapacityCode, Say>> = {
     `Cannot judge: ${plural(numberIn(data, "sets"), "set", "sets")}, and the repetitions of none were entered.`,
   "capacity/reserve-unsaid": (data) =>
     `Cannot judge: ${plural(numberIn(data, "sets"), "set", "sets")}, and the reserve of none was said.`,
+  "capacity/hold-as-asked": (data) =>
+    `Cannot judge: ${plural(numberIn(data, "sets"), "hold", "holds")}, each ended when its time was over.`,
+  "capacity/few-sessions": (data) =>
+    `Cannot judge: ${plural(numberIn(data, "sessions"), "session", "sessions")} with load, repetitions and reserve; ${said(data, "needed")} are needed.`,
+  "capacity/contradict": () => "Cannot judge: two sessions are too far apart for both to be right. The next will tell.",
   "capacity/over-ten": (data) =>
     `Cannot judge: every set had more than ${said(data, "most")} repetitions with those in reserve, and past that no equation is sure.`,
 };

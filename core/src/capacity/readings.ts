@@ -1,0 +1,115 @@
+import type { Day } from "../day.ts";
+import { type SetFact, ZONE_TOP, type Zone, zoneOf } from "./set-fact.ts";
+
+/** What one session says in one zone, on the scale of the estimate: ln of kilograms once, or of seconds. */
+export interface Reading {
+  readonly day: Day;
+  readonly zone: Zone;
+  /** Undefined where a movement was done and nothing was told. */
+  readonly told?: {
+    readonly value: number;
+    /** sure: of every set all is known · short: stopped under what was asked, reserve not said · least: a lower bound. */
+    readonly how: "sure" | "short" | "least";
+    /** All were past the end of the zone, so the value is its end and the truth lies above. */
+    readonly past: boolean;
+    readonly sets: number;
+  };
+}
+
+/** More in reserve than so many nobody can tell: it counts as so many at least. Source: hackett2017. */
+const MOST_RESERVE = 5;
+/** A whole repetition counts what was finished; half of one more is left on average. Ours, no source. */
+export const HALF = 0.5;
+/** Each set before makes the next so much weaker, in ln units. Ours, no source. */
+const TIRED = 0.012;
+/** Repetitions per unit of load on the curve that readings are compared on. Source: epley1985. */
+export const CURVE = 30;
+
+type Told = { readonly value: number; readonly how: "sure" | "short" | "least"; readonly past: boolean };
+
+/** ln of what could be lifted "at 0 repetitions" on the curve, from a load and the repetitions it leaves. @source epley1985 */
+export function onCurve(kg: number, reps: number): number {
+  return Math.log(kg * (1 + reps / CURVE));
+}
+
+/**
+ * What the sets of one movement say, session by session: all sets of one day and zone together are one reading.
+ *
+ * A set says something for sure when its load and repetitions are known and its reserve was said, or as many as
+ * possible were asked. A set stopped at what was asked, with the reserve not said, is a lower bound; one stopped under
+ * it is about as much as was possible. The zone is that of what was asked, so that doing more never changes it.
+ *
+ * @param facts in any order
+ * @returns in order of day, then zone; a day on which nothing was told keeps its place
+ * @source epley1985, hackett2017, ours
+ */
+export function readingsOf(facts: readonly SetFact[]): readonly Reading[] {
+  const groups = new Map<string, SetFact[]>();
+  for (const fact of facts.toSorted(inOrder)) {
+    const key = `${fact.day}/${zoneAsked(fact)}`;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [fact]);
+    else group.push(fact);
+  }
+  return [...groups.values()].map(readingOf);
+}
+
+function readingOf(facts: readonly SetFact[]): Reading {
+  const zone = zoneAsked(facts[0]!);
+  const { day } = facts[0]!;
+  const told = facts.flatMap((fact) => toldBy(fact, zone) ?? []);
+  const kind = (["sure", "short", "least"] as const).find((how) => told.some((one) => one.how === how));
+  if (kind === undefined) return { day, zone };
+  const of = told.filter(({ how }) => how === kind);
+  const values = of.map(({ value }) => value);
+  const value = kind === "least" ? Math.max(...values) : values.reduce((sum, each) => sum + each, 0) / values.length;
+  return { day, zone, told: { value, how: kind, past: of.every(({ past }) => past), sets: of.length } };
+}
+
+function toldBy(fact: SetFact, zone: Zone): Told | undefined {
+  const tired = TIRED * Math.min(fact.set, 5);
+  const how = howSure(fact);
+  if (zone === "hold") {
+    if (!(fact.holdS !== undefined && fact.holdS > 0)) return undefined;
+    return { value: Math.log(fact.holdS) + tired, how, past: false };
+  }
+  const { kg, reps, reserve = 0 } = fact;
+  if (!(kg !== undefined && kg > 0 && reps !== undefined && reps >= 0)) return undefined;
+  const judged = reserve <= MOST_RESERVE;
+  const possible = reps + Math.min(reserve, MOST_RESERVE) + (how === "least" || !judged ? 0 : HALF);
+  if (possible < 1) return undefined;
+  const top = ZONE_TOP[zone] + HALF;
+  const value = onCurve(kg, Math.min(possible, top)) + tired;
+  return { value, how: judged ? how : "least", past: possible > top };
+}
+
+function howSure({ reps, holdS, reserve, asked, stoppedEarly }: SetFact): Told["how"] {
+  if (reserve !== undefined && holdS === undefined) return "sure";
+  if (stoppedEarly === true) return "least";
+  if (asked === "most") return "sure";
+  const done = holdS ?? reps;
+  // In a hold nobody says a reserve: what ends under the time that was asked is what could be held.
+  if (asked !== undefined && done !== undefined && done < asked.from) return holdS === undefined ? "short" : "sure";
+  return "least";
+}
+
+/** The zone by what was asked; where nothing was, the middle one, so that doing more never changes it either. */
+function zoneAsked({ holdS, asked }: SetFact): Zone {
+  if (holdS !== undefined) return "hold";
+  if (asked === undefined || asked === "most") return "middle";
+  return zoneOf(asked.to + (asked.reserve ?? 0));
+}
+
+function inOrder(a: SetFact, b: SetFact): number {
+  const keys = ({ day, set, kg = 0, reps = 0, holdS = 0, reserve = -1 }: SetFact) => [
+    day,
+    set,
+    kg,
+    reps,
+    holdS,
+    reserve,
+  ];
+  const [one, other] = [keys(a), keys(b)];
+  const at = one.findIndex((key, index) => key !== other[index]);
+  return at === -1 ? 0 : one[at]! - other[at]!;
+}
