@@ -27,6 +27,7 @@ export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
   calendar: [`stave calendar ${STEPS} ${ROSTER} --person dagny --out calendars`],
   exercises: ["stave exercises row", "stave exercises goblet-squat", 'stave exercises --pattern "single leg"'],
   import: [`stave import ${STEPS} ${ROSTER} --person dagny --coach "Imke Farrowdale" --data room`],
+  record: [`stave record ${ROOM}/log.csv --data room`, `stave record ${ROOM}/log.csv --data room --take --leave-asked`],
   serve: ["stave serve --data room"],
   screen: [`stave screen ${ROOM}/screening-tobiah.yaml`],
   assess: [`stave assess ${ROOM}/tests-dagny.yaml`],

@@ -133,6 +133,28 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
       return await run(importFiles(files, options, io, machine), options.json);
     });
   stave
+    .command("record")
+    .description("takes what people did from a table, after showing what was read as what, and what is asked")
+    .argument("<table>", "CSV file: a line for each movement that was done on a day")
+    .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")
+    .option("--person <id>", "whose record it is, where the table names nobody")
+    .addOption(new Option("--unit <unit>", "the unit of loads without one").choices(["kg", "lb"]))
+    .addOption(
+      new Option("--per <hand>", "whether a load of two implements is of each or both together").choices([
+        "each",
+        "together",
+      ]),
+    )
+    .addOption(new Option("--dates <order>", "which comes first in 03/04/2027").choices(["day first", "month first"]))
+    .option("--take", "take it into the records; without it, it is only shown")
+    .option("--leave-asked", "with --take: leave out the lines with a question")
+    .option("--correct", "what differs from what is recorded replaces it")
+    .option("--json", "one JSON document instead of words")
+    .action(async (file: string, options) => {
+      const { record } = await import("./commands/record.ts");
+      await run(record(file, options, machine), options.json);
+    });
+  stave
     .command("serve")
     .description("serves the coach's page on this machine, and the page for participants' phones, until Ctrl-C")
     .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")

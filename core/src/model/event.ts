@@ -37,7 +37,7 @@ export interface SetDone {
   readonly written?: string;
 }
 
-export const SWAP_CAUSES = ["easier", "hurt", "equipment", "busy"] as const;
+export const SWAP_CAUSES = ["easier", "hurt", "equipment", "busy", "not said"] as const;
 /** Why another form was done: too hard, it hurt, not there, or taken by others just then. */
 export type SwapCause = (typeof SWAP_CAUSES)[number];
 

@@ -13,6 +13,7 @@
 export type * from "./bundle.ts";
 export { canonicalJson, isStorable } from "./canonical-json.ts";
 export * from "./decimal-column.ts";
+export * from "./delimited.ts";
 export * from "./dose.ts";
 export * from "./dose-bounds.ts";
 export * from "./dose-print.ts";

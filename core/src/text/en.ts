@@ -8,6 +8,7 @@ import { constraints, fitReasons, planReasons } from "./en/reasons-fit.ts";
 import { loadReasons } from "./en/reasons-loads.ts";
 import { offerReasons } from "./en/reasons-offer.ts";
 import { capacityReasons, progressReasons } from "./en/reasons-progress.ts";
+import { recordReasons } from "./en/reasons-record.ts";
 import { screenReasons } from "./en/reasons-screen.ts";
 import { cautions, figures, reckonings, sayReckoned, sayReckonings } from "./en/reckon.ts";
 import { remedies } from "./en/remedies.ts";
@@ -42,6 +43,7 @@ export const en = {
     ...assessReasons,
     ...progressReasons,
     ...capacityReasons,
+    ...recordReasons,
   },
   words: {
     muscles,

@@ -10,6 +10,7 @@ import { LOAD_CODES } from "../loads/index.ts";
 import { type Json, readProgramme } from "../model/index.ts";
 import { OFFER_CODES } from "../offer/index.ts";
 import { PROGRESS_CODES } from "../progress/index.ts";
+import { RECORD_CODES, RECORD_PROBLEMS } from "../record/index.ts";
 import { PLAN_CODES } from "../revise/index.ts";
 import { ANSWER_PROBLEMS, SCREEN_CODES } from "../screen/index.ts";
 import {
@@ -41,7 +42,7 @@ const OTHERS: readonly string[] = [...CHECKS.map(({ id }) => id), ...OFFER_CODES
 
 test("every problem that readers and commands can tell has a sentence", () => {
   const named = ["core/src/model", "server/src/commands"].flatMap(codesIn).filter((code) => !OTHERS.includes(code));
-  const codes = new Set([...named, ...ANSWER_PROBLEMS, ...RESULT_PROBLEMS]);
+  const codes = new Set([...named, ...ANSWER_PROBLEMS, ...RESULT_PROBLEMS, ...RECORD_PROBLEMS]);
   expect(codes.size).toBeGreaterThan(100);
   expect([...codes].filter((code) => !(code in en.problems))).toEqual([]);
 });
@@ -57,6 +58,7 @@ test("every reason and every check has a sentence", () => {
     ...ASSESS_CODES,
     ...PROGRESS_CODES,
     ...CAPACITY_CODES,
+    ...RECORD_CODES,
   ];
   expect(reasons.filter((code) => !(code in en.reasons))).toEqual([]);
   expect(CHECKS.filter(({ id }) => !(id in en.findings) || !(id in en.whys))).toEqual([]);

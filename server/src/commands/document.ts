@@ -12,7 +12,8 @@ const code = z.string().regex(/^[a-z-]+\/[a-z-]+$/);
 /** A reason as data. */
 export const reason = z.strictObject({ code, data }).meta({ id: "Reason" });
 
-const problem = z
+/** What is wrong with an input, with its place. */
+export const problem = z
   .strictObject({
     code,
     at: path,

@@ -7,6 +7,7 @@ import { exercisesDocument } from "./exercises-document.ts";
 import { fitDocument } from "./fit-document.ts";
 import { importDocument } from "./import-document.ts";
 import { reckonDocument } from "./reckon-document.ts";
+import { recordDocument } from "./record-document.ts";
 import { scheduleDocument } from "./schedule-document.ts";
 import { screenDocument } from "./screen-document.ts";
 import { sheetDocument } from "./sheet-document.ts";
@@ -25,6 +26,7 @@ export const DOCUMENTS: Readonly<Record<string, z.ZodType>> = {
   exercises: exercisesDocument,
   reckon: reckonDocument,
   import: importDocument,
+  record: recordDocument,
   demo: demoDocument,
 };
 

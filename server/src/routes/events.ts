@@ -1,9 +1,13 @@
+import { PAPER_DEVICE } from "@stave/core/record";
 import { DESK_DEVICE } from "../practice/index.ts";
 import { type Fault, Refusal } from "../safeguard/index.ts";
 import type { Handlers, Serving } from "./handlers.ts";
 
 /** Most events of one answer; whoever reads on gets the rest. */
 const MOST_READ = 500;
+
+/** By these the coach's own words are recorded. */
+const RESERVED: ReadonlySet<string> = new Set([DESK_DEVICE, PAPER_DEVICE]);
 
 export function events({ store, practice }: Serving): Pick<Handlers, "sendEvents" | "readEvents"> {
   return {
@@ -13,7 +17,7 @@ export function events({ store, practice }: Serving): Pick<Handlers, "sendEvents
       const others = wrong(({ person }) => person !== caller.person, "person", "Another person's");
       if (others.length > 0)
         throw new Refusal(422, "event/other-person", "A device sends events of its own person", { faults: others });
-      const reserved = wrong(({ device }) => device === DESK_DEVICE, "device", "The coach's own device");
+      const reserved = wrong(({ device }) => RESERVED.has(device), "device", "The coach's own device");
       if (reserved.length > 0)
         throw new Refusal(422, "event/reserved-device", "No device may go by that name", { faults: reserved });
       const acks = await practice(caller.practice).append(caller.person, input.events);

@@ -1,0 +1,112 @@
+import { type Cell, nameKey, nearNames, type Row } from "../model/index.ts";
+import type { MassUnit } from "../units.ts";
+
+/** What a column of a record can hold. */
+export const COLUMNS = [
+  "day",
+  "time",
+  "person",
+  "born",
+  "session",
+  "slot",
+  "movement",
+  "set",
+  "asked",
+  "load",
+  "per",
+  "result",
+  "side",
+  "reserve",
+  "machine",
+  "technique",
+  "pain",
+  "where",
+  "morning",
+  "effort",
+  "minutes",
+  "outside",
+  "pressure",
+  "when",
+  "ended",
+  "because",
+  "medicines",
+  "note",
+] as const;
+export type Column = (typeof COLUMNS)[number];
+
+/** Other headings that people write, in English and German. */
+const ALSO: Readonly<Record<string, Column>> = {
+  date: "day",
+  datum: "day",
+  tag: "day",
+  at: "time",
+  zeit: "time",
+  name: "person",
+  client: "person",
+  id: "person",
+  geboren: "born",
+  einheit: "session",
+  exercise: "movement",
+  lift: "movement",
+  übung: "movement",
+  satz: "set",
+  weight: "load",
+  kg: "load",
+  lb: "load",
+  lbs: "load",
+  last: "load",
+  gewicht: "load",
+  reps: "result",
+  sets: "result",
+  done: "result",
+  wdh: "result",
+  rir: "reserve",
+  "in reserve": "reserve",
+  "next morning": "morning",
+  "session effort": "effort",
+  "session rpe": "effort",
+  min: "minutes",
+  "blood pressure": "pressure",
+  why: "because",
+  reason: "because",
+  notes: "note",
+};
+
+export interface Heading {
+  readonly column: Column;
+  readonly cell: Cell;
+}
+
+export interface Columns {
+  readonly at: ReadonlyMap<Column, number>;
+  /** Headings that nobody knows, and those near to them that are known. */
+  readonly unknown: readonly { readonly cell: Cell; readonly maybe: readonly string[] }[];
+  /** Two headings for one column. */
+  readonly twice: readonly Heading[];
+  /** The unit that the heading of the loads says. */
+  readonly unit?: MassUnit;
+}
+
+/** What the headings of a table say; a unit may stand in brackets after a name: `load (kg)`. */
+export function readColumns({ cells }: Row): Columns {
+  const at = new Map<Column, number>();
+  const unknown: { cell: Cell; maybe: readonly string[] }[] = [];
+  const twice: Heading[] = [];
+  let unit: MassUnit | undefined;
+  for (const [index, cell] of cells.entries()) {
+    const key = nameKey(cell.text);
+    if (key === "") continue;
+    const [, name = key, inBrackets] = /^(.*?) ?[([](kg|lbs?)[)\]]$/.exec(key) ?? [];
+    const column = (COLUMNS as readonly string[]).includes(name) ? (name as Column) : also(name);
+    if (column === undefined) unknown.push({ cell, maybe: nearNames(name, [...COLUMNS, ...Object.keys(ALSO)]) });
+    else if (at.has(column)) twice.push({ column, cell });
+    else at.set(column, index);
+    const said = inBrackets ?? (column === "load" ? name : undefined);
+    if (column === "load" && (said === "kg" || said?.startsWith("lb"))) unit = said === "kg" ? "kg" : "lb";
+  }
+  return { at, unknown, twice, ...(unit === undefined ? {} : { unit }) };
+}
+
+function also(name: string): Column | undefined {
+  return Object.hasOwn(ALSO, name) ? ALSO[name] : undefined;
+}
