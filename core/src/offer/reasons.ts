@@ -28,6 +28,7 @@ export const OFFER_CODES = [
   "offer/wheelchair",
   /** ladder, stands: the form the person stands on, or the start for somebody who was never assessed; assessed */
   "offer/above-rung",
+  "offer/not-shown",
   /** needs: the form that must be shown first; for entries that stand on no ladder */
   "offer/count-not-shown",
   /** applies ("total" or "hand"), side, atMost: { value, unit }, who, to, held: { value, unit }, asked or the lightest */

@@ -67,13 +67,32 @@ describe("a novice", () => {
 });
 
 describe("anybody else", () => {
-  test("has every form of a ladder that nobody assessed them on, and the note says so", () => {
+  test("has the forms below the hardest third of a ladder that nobody assessed them on, and the note says so", () => {
+    expect(earned({ status: "intermediate", rungs: { other: "first" } })).not.toContain("hard");
     expect(earned({ status: "intermediate" })).toHaveLength(8);
     expect(asked({ status: "advanced" }, "middle")).toEqual({
       ok: true,
       notes: [{ code: "offer/not-assessed", data: { ladder: "main" } }],
     });
     expect(asked({ status: "advanced" }, "counted")).toEqual({ ok: true, notes: [] });
+  });
+  test("has a harder form that nobody assessed them for only where its load can begin light", () => {
+    const said = { status: "intermediate", rungs: { other: "first" } } as const;
+    expect(asked(said, "hard")).toEqual({
+      ok: false,
+      why: [
+        { code: "offer/not-shown", data: { ladder: "main" } },
+        { code: "offer/above-rung", data: { ladder: "other", stands: "first", assessed: true } },
+      ],
+    });
+    const held = madeUpCatalogue(
+      [...onLadders.filter(({ id }) => id !== "hard"), madeUpExercise({ id: "hard", loadMeaning: "per hand" })],
+      [MAIN, OTHER],
+    );
+    expect(earnedBy(madeUpPerson(said), held)(held.exercises.get("hard" as ExerciseId)!)).toEqual({
+      ok: true,
+      notes: [{ code: "offer/not-assessed", data: { ladder: "main" } }],
+    });
   });
   test("is held to the rung once assessed", () => {
     expect(asked({ status: "advanced", rungs: { main: "start" } }, "middle").ok).toBe(false);

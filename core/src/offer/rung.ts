@@ -1,11 +1,14 @@
 import { atOrBelow } from "../exercises/index.ts";
-import type { Catalogue, Exercise, ExerciseId, Ladder, Person, Reason } from "../model/index.ts";
+import type { Catalogue, Exercise, ExerciseId, Ladder, LoadMeaning, Person, Reason } from "../model/index.ts";
 import { reason } from "./reasons.ts";
 
 /** Whether a person has earned a form: with what must be said beside it, or why not. */
 export type Earned =
   | { readonly ok: true; readonly notes: readonly Reason[] }
   | { readonly ok: false; readonly why: readonly Reason[] };
+
+/** Forms that no choice of load makes easier. */
+const OWN_WEIGHT: ReadonlySet<LoadMeaning> = new Set(["body only", "added to body", "height", "none"]);
 
 const YES: Earned = { ok: true, notes: [] };
 
@@ -19,7 +22,8 @@ const EARNING_HOLD_S = 10;
  * On a ladder: the form they stand on, every easier one on the way to it, and what lies fewer steps from the start on
  * another branch (as few, for people past their first months). A novice who was never assessed on it has its start and
  * what is easier; where the place cannot serve the start, the next forms that ask for nothing. Anybody else may have
- * any form of it, with the note that nobody has assessed them. A form on several ladders is earned on any one of them.
+ * any form whose load can begin light, and those of body mass alone below the hardest third of the ladder, with the
+ * note that nobody has assessed them. A form on several ladders is earned on any one of them.
  * On no ladder: a novice may have what asks for no count first, anybody else all. What is on record was done, so it is
  * earned, and what leads to it.
  *
@@ -39,17 +43,27 @@ export function earnedBy(
     const on = standings.filter(({ forms }) => forms.has(exercise.id));
     if (on.length === 0) return novice ? withoutLadder(exercise) : YES;
     if (on.some(({ owned }) => owned.has(exercise.id))) return YES;
-    const free = on.filter(({ assessed }) => !assessed && !novice);
+    const free = novice ? [] : on.filter((one) => !one.assessed && maySettle(one, exercise));
     if (free.length > 0) {
       return { ok: true, notes: free.map(({ ladder }) => reason("offer/not-assessed", { ladder: ladder.id })) };
     }
     return {
       ok: false,
       why: on.map(({ ladder, stands, assessed }) =>
-        reason("offer/above-rung", { ladder: ladder.id, stands, assessed }),
+        assessed || novice
+          ? reason("offer/above-rung", { ladder: ladder.id, stands, assessed })
+          : reason("offer/not-shown", { ladder: ladder.id }),
       ),
     };
   };
+}
+
+/** Whether a first set can be made easy enough for somebody whom nobody has assessed. */
+function maySettle({ ladder, depth }: Standing, exercise: Exercise): boolean {
+  return (
+    !OWN_WEIGHT.has(exercise.loadMeaning) ||
+    (depth.get(exercise.id) ?? 0) <= Math.max(1, (Math.max(...depth.values()) * 2) / 3)
+  );
 }
 
 /** Forms that the person's records show. */
@@ -62,6 +76,8 @@ interface Standing {
   readonly ladder: Ladder;
   readonly stands: ExerciseId;
   readonly assessed: boolean;
+  /** Steps from the start to each form. */
+  readonly depth: ReadonlyMap<ExerciseId, number>;
   readonly forms: ReadonlySet<ExerciseId>;
   readonly owned: ReadonlySet<ExerciseId>;
 }
@@ -81,23 +97,28 @@ function standingOn(
   const under = [stands, ...[...done].filter((id) => forms.has(id))].flatMap((id) =>
     atOrBelow(catalogue, ladder.id, id),
   );
-  const beside = assessed ? otherBranches(ladder, stands, person.status !== "novice", catalogue) : [];
+  const depth = depthsOf(ladder);
+  const beside = assessed ? otherBranches(depth, stands, person.status !== "novice", catalogue) : [];
   const instead = assessed ? [] : insteadOfStart(ladder, catalogue, served);
-  return { ladder, stands, assessed, forms, owned: new Set([...under, ...beside, ...instead]) };
+  return { ladder, stands, assessed, depth, forms, owned: new Set([...under, ...beside, ...instead]) };
 }
 
-/** Forms of a ladder that lie fewer steps from its start than the one stood on, or as few, and ask for no count. */
-function otherBranches(
-  ladder: Ladder,
-  stands: ExerciseId,
-  orEqual: boolean,
-  catalogue: Catalogue,
-): readonly ExerciseId[] {
+function depthsOf(ladder: Ladder): ReadonlyMap<ExerciseId, number> {
   const depth = new Map([[ladder.start, 0]]);
   // A Map hands out what is added while it is walked, so this goes on until nothing new is reached.
   for (const [here, count] of depth) {
     for (const { from, to } of ladder.steps) if (from === here && !depth.has(to)) depth.set(to, count + 1);
   }
+  return depth;
+}
+
+/** Forms of a ladder that lie fewer steps from its start than the one stood on, or as few, and ask for no count. */
+function otherBranches(
+  depth: ReadonlyMap<ExerciseId, number>,
+  stands: ExerciseId,
+  orEqual: boolean,
+  catalogue: Catalogue,
+): readonly ExerciseId[] {
   const mine = depth.get(stands);
   if (mine === undefined) return [];
   return [...depth]

@@ -93,6 +93,11 @@ describe("reasons, the number first", () => {
       "Not assessed on this ladder, so it starts on Body squat to parallel.",
     ],
     [
+      "offer/not-shown",
+      { ladder: "squat" },
+      "Not assessed on Squat: its hardest forms with body mass alone have to be shown first.",
+    ],
+    [
       "offer/count-not-shown",
       { needs: { of: "body-squat", reps: 12, sets: 3 } },
       "3 × 12 of Body squat to parallel has to be shown first.",

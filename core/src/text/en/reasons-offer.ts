@@ -115,6 +115,8 @@ export const offerReasons: Readonly<Record<OfferCode, Say>> = {
       ? `This person stands on ${form}; steps up come by the entry criteria.`
       : `Not assessed on this ladder, so it starts on ${form}.`;
   },
+  "offer/not-shown": (data, names) =>
+    `Not assessed on ${names.ladder(said(data, "ladder"))}: its hardest forms with body mass alone have to be shown first.`,
   "offer/count-not-shown": (data, names) => `${needOf(data, names)} has to be shown first.`,
   "offer/over-limit": (data) =>
     `${loadIn(data, "held") ?? MISSING} would be held, and ${most(data)} is the most, ${orderOf(data)}.`,
