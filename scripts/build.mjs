@@ -21,6 +21,7 @@ await build({
   },
 });
 mkdirSync("server/dist/layouts", { recursive: true });
-cpSync("server/src/documents/sheet/sheet.typ", "server/dist/layouts/sheet.typ");
+for (const name of readdirSync("server/src/documents/sheet").filter((each) => each.endsWith(".typ")))
+  cpSync(`server/src/documents/sheet/${name}`, `server/dist/layouts/${name}`);
 chmodSync("server/dist/stave.js", 0o755);
 await buildWeb();

@@ -364,6 +364,10 @@ export const SOURCES = {
     cite: "Amarante do Nascimento et al. 2022, twelve weeks off after training in women over 60, J Strength Cond Res 36:1437–1444",
     read: "primary",
   },
+  mountainGlucose2020: {
+    cite: "Guidance on type 1 diabetes at altitude, PMC7510348, as noted: edges of 180 and 270 mg/dL; which bands they part is our reading",
+    read: "secondary",
+  },
   nscaChart: { cite: "NSCA training load chart, one page: repetitions and per cent of 1RM", read: "secondary" },
   nscaEssentialsTable: {
     cite: "Essentials of Strength Training and Conditioning, table of per cent of 1RM and repetitions allowed",

@@ -29,7 +29,11 @@ export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
   import: [`stave import ${STEPS} ${ROSTER} --person dagny --coach "Imke Farrowdale" --data room`],
   record: [`stave record ${ROOM}/log.csv --data room`, `stave record ${ROOM}/log.csv --data room --take --leave-asked`],
   serve: ["stave serve --data room"],
-  screen: [`stave screen ${ROOM}/screening-tobiah.yaml`],
+  screen: [`stave screen ${ROOM}/screening-tobiah.yaml`, `stave screen ${ROOM}/screening-tobiah.yaml --request out`],
+  before: [
+    `stave before ${ROOM}/screening-tobiah.yaml ${ROOM}/before-tobiah.yaml`,
+    `stave before ${ROOM}/screening-tobiah.yaml ${ROOM}/before-tobiah.yaml --rules ${ROOM}/before-rules.yaml --request out`,
+  ],
   assess: [`stave assess ${ROOM}/tests-dagny.yaml`],
   demo: ["stave demo --out out", "stave demo --serve"],
 };

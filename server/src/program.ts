@@ -3,6 +3,7 @@ import { WEEKDAYS } from "@stave/core/day";
 import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
 import { type Answer, type Exit, give, type Io } from "./commands/answer.ts";
 import { assess } from "./commands/assess.ts";
+import { before } from "./commands/before.ts";
 import { calendar } from "./commands/calendar.ts";
 import { check } from "./commands/check.ts";
 import { demo } from "./commands/demo.ts";
@@ -180,8 +181,28 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
         .choices(["strict", "mild"])
         .default("strict"),
     )
+    .option("--request <folder>", "also write the request for a clinician's advice, one page, as PDF", folder)
+    .option("--paper <size>", "a4 or letter", "a4")
     .option("--json", "one JSON document instead of words")
     .action((file: string, options) => run(screen(file, options), options.json));
+  stave
+    .command("before")
+    .description("whether today's session may be held: what is new, pressure, glucose, pain, illness, sleep, consent")
+    .argument("<answers>", "file of the screening's answers")
+    .argument("<today>", "file of what was said and measured today")
+    .option(
+      "--rules <file>",
+      "which named rules run, printed or the practice's own; the first printed ones when left out",
+    )
+    .addOption(
+      new Option("--diabetes <rule>", "which published rule runs for diabetes alone")
+        .choices(["strict", "mild"])
+        .default("strict"),
+    )
+    .option("--request <folder>", "also write the request for a clinician's advice, one page, as PDF", folder)
+    .option("--paper <size>", "a4 or letter", "a4")
+    .option("--json", "one JSON document instead of words")
+    .action((answers: string, today: string, options) => run(before(answers, today, options), options.json));
   stave
     .command("assess")
     .description("what a person's tests say: scores, norms of their age, sides, changes of like with like")

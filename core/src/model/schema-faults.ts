@@ -108,15 +108,17 @@ function unionFaults(
     const place = { at: path, offset: branch.start, allowed };
     return [missing ? { code: "key/missing", ...place } : { code: "value/type", ...place, ...rest }];
   }
-  const costs = issue.errors.map((errors) => misfit(errors) * 10_000 + errors.length);
+  const costs = issue.errors.map((errors) => misfit(errors, branch) * 10_000 + errors.length);
   const best = costs.indexOf(Math.min(...costs));
   const option = optionOf(schemas, best);
   return issue.errors[best]!.flatMap((inner) => faultsOf(root, option, inner, path));
 }
 
-function misfit(errors: readonly Issue[]): number {
+/** A map or list where a word may stand is as far off as another kind of value. */
+function misfit(errors: readonly Issue[], branch: Branch): number {
   return errors.reduce((sum, error) => {
-    if (error.path.length === 0 && error.code === "invalid_type") return sum + 100;
+    const noWord = error.code === "invalid_value" && branch.children !== undefined;
+    if (error.path.length === 0 && (error.code === "invalid_type" || noWord)) return sum + 100;
     if (error.path.length === 0 && error.code === "unrecognized_keys") return sum + error.keys.length;
     return error.path.length === 1 && error.code !== "custom" ? sum + 1 : sum;
   }, 0);

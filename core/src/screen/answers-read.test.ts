@@ -15,6 +15,9 @@ signs: { chest pain: no }
 wanted: vigorous
 cleared: { on: 2026-10-01, who: Dr Amsel, effort: moderate, about: [murmur] }
 past: [a murmur as a baby]
+name: Dagny Thorsdottir
+consents: [{ purpose: photos, on: 2027-01-11, given: no, by: self }, { purpose: photos, on: 2027-01-12, given: yes, by: { guardian: Ann } }]
+age of consent: { country: United Kingdom, age: 13 }
 `;
 const problemsOf = (text: string) => readAnswers(text, "a.yaml").problems.map(({ code, line }) => [code, line]);
 
@@ -22,7 +25,13 @@ test("a whole file; what is left out stays not answered", () => {
   const read = readAnswers(WHOLE, "a.yaml");
   expect(read.ok && read.value.value).toEqual({
     person: "dagny",
+    name: "Dagny Thorsdottir",
     born: day("1956-02-29"),
+    consents: [
+      { purpose: "photos", on: day("2027-01-11"), given: false, by: { who: "self" } },
+      { purpose: "photos", on: day("2027-01-12"), given: true, by: { who: "guardian", name: "Ann" } },
+    ],
+    consentAge: { country: "United Kingdom", age: 13 },
     answers: {
       on: day("2027-01-11"),
       by: "Ines",
@@ -49,5 +58,7 @@ test("problems with their lines, all at once", () => {
   ]);
   expect(problemsOf(WHOLE.replace("2026-10-01", "2027-01-12"))).toEqual([["answers/cleared-later", 12]]);
   expect(problemsOf(WHOLE.replace("1956-02-29", "1955-02-29"))).toEqual([["date/none", 3]]);
+  expect(problemsOf(WHOLE.replace("age: 13", "age: 12"))).toEqual([["value/small", 16]]);
+  expect(problemsOf(WHOLE.replace("guardian: Ann", "gardian: Ann")).map(([code]) => code)).toContain("key/unknown");
   expect(problemsOf("")).toEqual([["yaml/empty", 1]]);
 });

@@ -12,6 +12,8 @@ import {
   type YamlDocument,
 } from "../model/index.ts";
 import { type Answers, DISEASES, EFFORTS, SIGNS } from "./answers.ts";
+import type { Consent, ConsentAge } from "./consent.ts";
+import { consentAgePiece, consentsPiece } from "./consent-read.ts";
 
 /** What can be wrong with a file of answers beyond the form of its values. Each names a sentence. */
 export const ANSWER_PROBLEMS = ["answers/born-later", "answers/cleared-later"] as const;
@@ -19,8 +21,12 @@ export const ANSWER_PROBLEMS = ["answers/born-later", "answers/cleared-later"] a
 /** Somebody's answers with what the file says of them. */
 export interface AnswersFile {
   readonly person: string;
+  /** As it is written on a page for somebody else; the id when it is not said. */
+  readonly name?: string;
   readonly born: Day;
   readonly answers: Answers;
+  readonly consents: readonly Consent[];
+  readonly consentAge?: ConsentAge;
 }
 
 const yesNo = z.enum(["yes", "no"]).transform((word) => word === "yes");
@@ -38,6 +44,7 @@ const answersFile = z
   .strictObject({
     stave: z.literal(1),
     person: idPiece,
+    name: namePiece(80).optional(),
     born: dayPiece,
     on: dayPiece,
     by: namePiece(80),
@@ -47,6 +54,8 @@ const answersFile = z
     wanted: z.enum(EFFORTS).optional(),
     cleared: cleared.optional(),
     past: z.array(namePiece(200)).max(20).optional(),
+    consents: consentsPiece.optional(),
+    "age of consent": consentAgePiece.optional(),
   })
   .superRefine((file, ctx) => {
     const { born, on, cleared: agreed } = file ?? {};
@@ -58,10 +67,22 @@ const answersFile = z
     }
   }, ALWAYS)
   .transform(
-    ({ stave: _, person, born, disease, signs, ...rest }): AnswersFile => ({
+    ({
+      stave: _,
       person,
+      name,
+      born,
+      disease,
+      signs,
+      consents,
+      "age of consent": consentAge,
+      ...rest
+    }): AnswersFile => ({
+      person,
+      ...given({ name, consentAge }),
       born,
       answers: { ...given(rest), disease: disease ?? {}, signs: signs ?? {} },
+      consents: consents ?? [],
     }),
   );
 

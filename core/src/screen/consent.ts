@@ -26,7 +26,20 @@ export interface ConsentAge {
   readonly age: number;
 }
 
-export type ConsentState = "given" | "withdrawn" | "never asked" | "needs a guardian";
+/** Where no country is named, the highest age that a country of Europe has for it. */
+export const STRICTEST_AGE: ConsentAge = { country: "not named", age: 16 };
+
+export const CONSENT_STATES = ["given", "withdrawn", "never asked", "needs a guardian"] as const;
+export type ConsentState = (typeof CONSENT_STATES)[number];
+
+/** @returns what is agreed to on a day, purpose by purpose */
+export function consentsOn(
+  file: { readonly consents: readonly Consent[]; readonly born: Day; readonly consentAge?: ConsentAge },
+  on: Day,
+): readonly { readonly purpose: Purpose; readonly state: ConsentState }[] {
+  const { consents, born, consentAge = STRICTEST_AGE } = file;
+  return PURPOSES.map((purpose) => ({ purpose, state: consentFor(purpose, consents, born, on, consentAge) }));
+}
 
 /**
  * Whether a purpose is agreed to on a day. Statements of a day not yet come do not count; of two on one day the later

@@ -1,6 +1,6 @@
-import type { SourceId } from "../sources.ts";
 import type { BeforeAnswer } from "./before.ts";
 import { reason } from "./reasons.ts";
+import type { RuleName } from "./rule-name.ts";
 
 export const ILL_SIGNS = [
   "runny nose",
@@ -22,7 +22,7 @@ const ABOVE_NECK: readonly IllSign[] = ["runny nose", "sore throat", "sneezing"]
 const DOCTOR: readonly IllSign[] = ["chest pain", "breathless", "palpitations", "fainting"];
 
 /** One day of a ladder back: at most so long, at most so hard. */
-interface ReturnStep {
+export interface ReturnStep {
   readonly minutes: number;
   /** Per cent of the maximum heart rate; undefined where the rule prints none. */
   readonly percent?: number;
@@ -32,10 +32,7 @@ interface ReturnStep {
 }
 
 /** A named, dated way back after an acute respiratory illness. The printed ones differ. */
-export interface ReturnRule {
-  readonly id: string;
-  readonly dated: string;
-  readonly source: SourceId;
+export interface ReturnRule extends RuleName {
   /** Days without symptoms before the first step. */
   readonly freeDays: number;
   readonly steps: readonly ReturnStep[];

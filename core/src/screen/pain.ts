@@ -1,19 +1,17 @@
-import type { SourceId } from "../sources.ts";
 import type { BeforeAnswer } from "./before.ts";
 import { reason } from "./reasons.ts";
+import type { RuleName } from "./rule-name.ts";
 
 /** A named rule for pain on a scale of 0 to 10: up to `free` go on, up to `most` hold the load, above it reduce. */
-export interface PainRule {
-  readonly id: string;
-  readonly source: SourceId;
+export interface PainRule extends RuleName {
   readonly free: number;
   readonly most: number;
 }
 
 /** The printed rules differ in the lower edge and agree on 5. */
 export const PAIN_RULES: readonly PainRule[] = [
-  { id: "pain monitoring, free to 2", source: "silbernagel2007", free: 2, most: 5 },
-  { id: "clinic page, free to 3", source: "practice", free: 3, most: 5 },
+  { id: "pain monitoring, free to 2", dated: "2007", source: "silbernagel2007", free: 2, most: 5 },
+  { id: "clinic page, free to 3", dated: "undated", source: "practice", free: 3, most: 5 },
 ];
 
 /** What no rule of numbers is made for: a clinician looks first. */

@@ -1,6 +1,6 @@
-import type { SourceId } from "../sources.ts";
 import type { BeforeAnswer } from "./before.ts";
 import { reason } from "./reasons.ts";
+import type { RuleName } from "./rule-name.ts";
 
 /** Blood pressure at rest, mmHg. */
 export interface Pressure {
@@ -9,9 +9,7 @@ export interface Pressure {
 }
 
 /** A named rule for lifting by the pressure at rest: from `hold` on no session, from `light` on light work at most. */
-export interface PressureRule {
-  readonly id: string;
-  readonly source: SourceId;
+export interface PressureRule extends RuleName {
   readonly hold: Pressure;
   readonly light: Pressure;
 }
@@ -20,12 +18,14 @@ export interface PressureRule {
 export const PRESSURE_RULES: readonly PressureRule[] = [
   {
     id: "lifting 2024",
+    dated: "2024",
     source: "liftingPressure2024",
     hold: { systolic: 180, diastolic: 110 },
     light: { systolic: 160, diastolic: 100 },
   },
   {
     id: "exercise test",
+    dated: "2013",
     source: "acsmGuidelines9",
     hold: { systolic: 200, diastolic: 110 },
     light: { systolic: 200, diastolic: 110 },

@@ -37,6 +37,30 @@ export const SCREEN_CODES = [
   /** age: years; a guardian's consent and contact are asked for, and no test of the maximum */
   "screen/under-age",
   // The check before a session.
+  /** no data: nobody asked whether health answers may be used */
+  "before/consent-not-asked",
+  /** no data: a child agreed alone */
+  "before/consent-guardian",
+  /** no data */
+  "before/consent-withdrawn",
+  /** answers: names of what was said today and was not looked at without consent */
+  "before/not-used",
+  /** outcome, until */
+  "before/screening-stands",
+  /** no data: grounds are not shown without consent */
+  "before/screening-sealed",
+  /** outcome, until: the last day is over */
+  "before/screening-old",
+  /** outcome, until: nothing before a clinician was asked */
+  "before/screening-holds",
+  /** no data: "anything new since last time?" was not asked */
+  "before/new-not-asked",
+  /** said: the person's words, which no rule knows */
+  "before/new-other",
+  /** names: new disease and signs, wanted: effort or null, active: or null */
+  "before/screened-again",
+  /** rule, dated, before: what another printed rule would say */
+  "before/other-rule",
   /** systolic, diastolic (mmHg), limit: { systolic, diastolic }, rule */
   "before/pressure-hold",
   /** systolic, diastolic (mmHg), limit: { systolic, diastolic }, rule, note: whether a clinician's note allows light work */
@@ -47,29 +71,29 @@ export const SCREEN_CODES = [
   "before/pressure-again",
   /** value, unit */
   "before/glucose-impossible",
-  /** value, unit, mgdl, carbohydrate: { from, to } grams, hard: whether today is short or very hard work */
+  /** value, unit, mgdl, edge: mg/dL, rule, carbohydrate: { from, to } grams, hard: whether today is short or very hard work */
   "before/glucose-low",
-  /** value, unit, mgdl */
+  /** value, unit, mgdl, rule */
   "before/glucose-very-low",
-  /** value, unit, mgdl */
+  /** value, unit, mgdl, rule */
   "before/glucose-carbohydrate-from-start",
-  /** value, unit, mgdl */
+  /** value, unit, mgdl, edge: mg/dL under which carbohydrate is taken, rule */
   "before/glucose-fine",
-  /** value, unit, mgdl: ketones are to be tested */
+  /** value, unit, mgdl, edge: mg/dL, rule: ketones are to be tested */
   "before/glucose-ketones",
-  /** value, unit, mgdl, ketones */
+  /** value, unit, mgdl, ketones, edge, rule */
   "before/glucose-no-exercise",
-  /** value, unit, mgdl: mild to moderate only */
+  /** value, unit, mgdl, edge, rule: mild to moderate only */
   "before/glucose-moderate-only",
   /** hours */
   "before/severe-low",
-  /** score: 0–10, morning: 0–10 or null, rule */
+  /** where, score: 0–10, morning: 0–10 or null, rule */
   "before/pain-go",
-  /** score, morning, rule */
+  /** where, score, morning, rule */
   "before/pain-hold",
-  /** score, morning, rule, rising */
+  /** where, score, morning, rule, rising */
   "before/pain-reduce",
-  /** signs: names: not for a pain rule, a clinician first */
+  /** where, signs: names: not for a pain rule, a clinician first */
   "before/pain-not-by-rule",
   /** signs: names */
   "before/ill-rest",
@@ -81,10 +105,37 @@ export const SCREEN_CODES = [
   "before/ill-wait",
   /** minutes, percent: of the maximum heart rate or null, resistance, rule, dated */
   "before/ill-step",
-  /** hours: slept, limit */
+  /** hours: slept, limit, rule */
   "before/slept-little",
   /** signs: names: stop at once, emergency number */
   "before/stop-now",
+  // The request to a clinician.
+  /** no data */
+  "request/nothing-to-ask",
+  /** state */
+  "request/no-consent",
+  /** active */
+  "request/active",
+  /** names */
+  "request/disease",
+  /** names */
+  "request/signs",
+  /** names */
+  "request/not-answered",
+  /** on, who, effort */
+  "request/cleared",
+  /** past: the person's words */
+  "request/past",
+  /** readings: { systolic, diastolic } in turn, rule, dated */
+  "request/pressure",
+  /** value, unit, ketones: or null, rule, dated */
+  "request/glucose",
+  /** where, score, morning: or null, signs */
+  "request/pain",
+  /** signs */
+  "request/ill",
+  /** said: the person's words */
+  "request/said",
 ] as const;
 export type ScreenCode = (typeof SCREEN_CODES)[number];
 

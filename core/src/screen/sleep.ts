@@ -1,8 +1,16 @@
 import type { BeforeAnswer } from "./before.ts";
 import { reason } from "./reasons.ts";
+import type { RuleName } from "./rule-name.ts";
 
-/** Under so many hours of sleep today's work is offered softer. Common practice, no source. */
-export const LITTLE_SLEEP_HOURS = 5;
+/** A named rule for short nights: under so many hours of sleep today's work is offered softer. */
+export interface SleepRule extends RuleName {
+  readonly under: number;
+}
+
+/** Common practice, no source. */
+export const SLEEP_RULES: readonly SleepRule[] = [
+  { id: "short night, under 5 h", dated: "undated", source: "practice", under: 5 },
+];
 
 /**
  * Whether a short night softens today.
@@ -11,11 +19,11 @@ export const LITTLE_SLEEP_HOURS = 5;
  * @throws RangeError outside
  * @source practice
  */
-export function sleepBefore(hours: number): BeforeAnswer {
+export function sleepBefore(hours: number, rule: SleepRule = SLEEP_RULES[0]!): BeforeAnswer {
   if (!(hours >= 0 && hours <= 24)) {
     throw new RangeError(`Cannot judge a night as it must be 0 to 24 hours: current value is ${hours}`);
   }
-  return hours < LITTLE_SLEEP_HOURS
-    ? { before: "soften", because: [reason("before/slept-little", { hours, limit: LITTLE_SLEEP_HOURS })] }
+  return hours < rule.under
+    ? { before: "soften", because: [reason("before/slept-little", { hours, limit: rule.under, rule: rule.id })] }
     : { before: "go", because: [] };
 }

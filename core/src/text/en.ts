@@ -12,10 +12,12 @@ import { recordReasons } from "./en/reasons-record.ts";
 import { screenReasons } from "./en/reasons-screen.ts";
 import { cautions, figures, reckonings, sayReckoned, sayReckonings } from "./en/reckon.ts";
 import { remedies } from "./en/remedies.ts";
+import { request } from "./en/request.ts";
 import { sheet } from "./en/sheet.ts";
 import { printDate, printDuration, printHours, printLoad, printMinutes, WEEKDAY_NAMES } from "./en/units.ts";
 import {
   amounts,
+  befores,
   goals,
   lanes,
   muscles,
@@ -53,6 +55,7 @@ export const en = {
     statuses,
     goals,
     outcomes,
+    befores,
     statements,
     tags,
     amounts,
@@ -71,6 +74,7 @@ export const en = {
     date: printDate,
   },
   sheet,
+  request,
   reckon: { names: reckonings, figures, cautions, say: sayReckoned, list: sayReckonings },
   explain,
   /** The frames that sentences are put into. */

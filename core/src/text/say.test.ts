@@ -12,7 +12,7 @@ import { OFFER_CODES } from "../offer/index.ts";
 import { PROGRESS_CODES } from "../progress/index.ts";
 import { RECORD_CODES, RECORD_PROBLEMS } from "../record/index.ts";
 import { PLAN_CODES } from "../revise/index.ts";
-import { ANSWER_PROBLEMS, SCREEN_CODES } from "../screen/index.ts";
+import { ANSWER_PROBLEMS, RULE_PROBLEMS, SCREEN_CODES, TODAY_PROBLEMS } from "../screen/index.ts";
 import {
   en,
   type Messages,
@@ -42,7 +42,8 @@ const OTHERS: readonly string[] = [...CHECKS.map(({ id }) => id), ...OFFER_CODES
 
 test("every problem that readers and commands can tell has a sentence", () => {
   const named = ["core/src/model", "server/src/commands"].flatMap(codesIn).filter((code) => !OTHERS.includes(code));
-  const codes = new Set([...named, ...ANSWER_PROBLEMS, ...RESULT_PROBLEMS, ...RECORD_PROBLEMS]);
+  const own = [...ANSWER_PROBLEMS, ...RESULT_PROBLEMS, ...RECORD_PROBLEMS, ...TODAY_PROBLEMS, ...RULE_PROBLEMS];
+  const codes = new Set([...named, ...own]);
   expect(codes.size).toBeGreaterThan(100);
   expect([...codes].filter((code) => !(code in en.problems))).toEqual([]);
 });

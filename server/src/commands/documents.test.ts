@@ -151,6 +151,29 @@ describe("good input", () => {
     expect(screening).toMatchObject({ agreed: { on: "2026-12-06", who: "Dr Example" }, effort: "moderate" });
   });
 
+  test("screen and before: a page for a clinician, and none without consent", async () => {
+    const file = `${ROOM}/screening-tobiah.yaml`;
+    const out = join(folder, "requests");
+    const screened = await documentOf("screen", file, "--request", out, "--paper", "letter");
+    expect(screened.result.request.file.path).toBe(join(out, "tobiah", "request.pdf"));
+    expect(existsSync(screened.result.request.file.path)).toBe(true);
+    const silent = join(folder, "silent.yaml");
+    writeFileSync(silent, readFileSync(file, "utf8").replace(/^ .*share with my clinician.*\n/m, ""));
+    const { request } = (await documentOf("screen", silent, "--request", out)).result;
+    expect(request).toEqual({ withheld: { code: "request/no-consent", data: { state: "never asked" } } });
+  });
+
+  test("before: held, by a printed rule and by the practice's own", async () => {
+    const files = [`${ROOM}/screening-tobiah.yaml`, `${ROOM}/before-tobiah.yaml`];
+    const printed = (await documentOf("before", ...files)).result;
+    expect(printed).toMatchObject({ before: "hold", person: "tobiah", on: "2027-01-20", screenedAgain: false });
+    const pressure = ({ checks }: { checks: readonly { kind: string }[] }) =>
+      checks.find(({ kind }) => kind === "pressure");
+    expect(pressure(printed)).toMatchObject({ rule: { id: "lifting 2024", source: "liftingPressure2024" } });
+    const own = (await documentOf("before", ...files, "--rules", `${ROOM}/before-rules.yaml`)).result;
+    expect(pressure(own)).toMatchObject({ rule: { dated: "2026-11-02", by: "Dr Ode Winterhalter, for the room" } });
+  });
+
   test("reckon: the list, a figure with its band, a class", async () => {
     expect((await documentOf("reckon")).result.list.length).toBeGreaterThan(30);
     const { figures } = (await documentOf("reckon", "one-rep-max", "load=100kg", "reps=5")).result;
@@ -193,6 +216,17 @@ describe("bad input: the document says what is wrong, and its result is null unl
     writeFileSync(path, "here");
     return path;
   };
+  const [SCREENING, TODAY] = [`${ROOM}/screening-tobiah.yaml`, `${ROOM}/before-tobiah.yaml`];
+  const changed = (from: string, to: string) => {
+    const path = join(folder, "today.yaml");
+    writeFileSync(path, readFileSync(TODAY, "utf8").replace(from, to));
+    return path;
+  };
+  const loose = () => {
+    const path = join(folder, "loose.yaml");
+    writeFileSync(path, readFileSync(`${ROOM}/before-rules.yaml`, "utf8").replace("hold: 175/105", "hold: 210/105"));
+    return path;
+  };
   const noDay = [...PEOPLE.slice(0, 4), "--from", "2027-02-29"];
   test.each<[name: string, args: () => readonly string[], code: string]>([
     ["check: no file", () => ["check", none], "file/missing"],
@@ -211,6 +245,16 @@ describe("bad input: the document says what is wrong, and its result is null unl
     ],
     ["schedule: no file", () => ["schedule", none, ...PEOPLE], "file/missing"],
     ["screen: a programme", () => ["screen", STEPS], "key/unknown"],
+    ["screen: no such paper", () => ["screen", SCREENING, "--request", folder, "--paper", "a3"], "sheet/paper"],
+    ["before: today's file twice", () => ["before", TODAY, TODAY], "key/unknown"],
+    [
+      "before: somebody else",
+      () => ["before", SCREENING, changed("person: tobiah", "person: dagny")],
+      "before/other-person",
+    ],
+    ["before: a day too early", () => ["before", SCREENING, changed("2027-01-20", "2026-12-06")], "before/day-early"],
+    ["before: a rule that is too loose", () => ["before", SCREENING, TODAY, "--rules", loose()], "rules/looser"],
+    ["before: a file in the way", () => ["before", SCREENING, TODAY, "--request", inTheWay()], "out/not-a-folder"],
     ["assess: a programme", () => ["assess", STEPS], "key/unknown"],
     ["sheet: no such paper", () => ["sheet", STEPS, ...PEOPLE, "--out", folder, "--paper", "a3"], "sheet/paper"],
     [

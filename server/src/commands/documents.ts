@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { assessDocument } from "./assess-document.ts";
+import { beforeDocument } from "./before-document.ts";
 import { calendarDocument } from "./calendar-document.ts";
 import { checkDocument } from "./check-document.ts";
 import { demoDocument } from "./demo-document.ts";
@@ -20,6 +21,7 @@ export const DOCUMENTS: Readonly<Record<string, z.ZodType>> = {
   why: whyDocument,
   schedule: scheduleDocument,
   screen: screenDocument,
+  before: beforeDocument,
   assess: assessDocument,
   sheet: sheetDocument,
   calendar: calendarDocument,

@@ -1,7 +1,7 @@
-import { OUTCOMES } from "@stave/core/model";
-import { EFFORTS } from "@stave/core/screen";
+import { CONSENT_STATES, PURPOSES } from "@stave/core/screen";
 import { z } from "zod";
-import { dayText, documentOf, reason } from "./document.ts";
+import { documentOf, reason } from "./document.ts";
+import { requested, screeningOutcome } from "./screening-document.ts";
 
 const text = z.string().min(1);
 
@@ -11,14 +11,7 @@ export const screenDocument = documentOf(
   z.strictObject({
     person: text,
     /** As it is entered in the roster. */
-    screening: z.strictObject({
-      outcome: z.enum(OUTCOMES),
-      on: dayText,
-      until: dayText,
-      by: text,
-      agreed: z.strictObject({ on: dayText, who: text }).exactOptional(),
-      effort: z.enum(EFFORTS).exactOptional(),
-    }),
+    screening: screeningOutcome,
     readiness: z.enum([
       "start light to moderate",
       "ask a doctor before starting",
@@ -30,5 +23,8 @@ export const screenDocument = documentOf(
     because: z.array(reason).min(1),
     locked: z.array(reason),
     ruleSet: z.strictObject({ id: z.literal("riebe2015"), dated: text, diabetes: z.enum(["strict", "mild"]) }),
+    /** What was agreed to on the day of the answers, purpose by purpose. */
+    consents: z.array(z.strictObject({ purpose: z.enum(PURPOSES), state: z.enum(CONSENT_STATES) })),
+    request: requested.exactOptional(),
   }),
 );

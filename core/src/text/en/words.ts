@@ -11,6 +11,7 @@ import type {
   StressTag,
 } from "../../model/index.ts";
 import { MUSCLES, PATTERNS } from "../../model/index.ts";
+import type { Before } from "../../screen/index.ts";
 
 /** In English these are called what the files call them; another language has words of its own. */
 function asWritten<Name extends string>(names: readonly Name[]): Readonly<Record<Name, string>> {
@@ -75,6 +76,14 @@ export const statements: Readonly<Record<Statement, string>> = {
   diabetes: "diabetes on insulin, or with eye or foot complications",
   seated: "wheelchair use or an absent limb",
   young: "age under 18",
+};
+
+/** What the check before a session answers. */
+export const befores: Readonly<Record<Before, string>> = {
+  go: "go",
+  soften: "go softer today",
+  ask: "ask first, then look again",
+  hold: "hold the session: no training today",
 };
 
 /** Body-region stresses, as a coach would say them. */
