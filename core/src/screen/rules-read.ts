@@ -17,11 +17,13 @@ export const RULE_PROBLEMS = ["rules/dated", "rules/order", "rules/looser"] as c
 /** The loosest edges that any source prints. A practice may be stricter, never looser: a clinician's word is for that. */
 const LOOSEST = { hold: { systolic: 200, diastolic: 110 }, ketones: 270, low: 70, painMost: 5, painFree: 3 };
 
-const named = { name: namePiece(60), dated: z.string().max(10), by: namePiece(80) };
+/** A year alone is a number in a file. */
+const dated = z.union([z.string().max(10), z.int().min(1900).max(2199)]).transform(String);
+const named = { name: namePiece(60), dated, by: namePiece(80) };
 
-function tellDated(ctx: z.core.$RefinementCtx, dated: unknown): void {
-  if (typeof dated !== "string" || /^\d{4}$/.test(dated) || parseDay(dated) !== undefined) return;
-  tell(ctx, ["dated"], { code: "rules/dated", found: dated, allowed: "2026, 2026-05-03" });
+function tellDated(ctx: z.core.$RefinementCtx, found: unknown): void {
+  if (typeof found !== "string" || /^\d{4}$/.test(found) || parseDay(found) !== undefined) return;
+  tell(ctx, ["dated"], { code: "rules/dated", found, allowed: "2026, 2026-05-03" });
 }
 
 function tellLooser(ctx: z.core.$RefinementCtx, path: string, found: unknown, allowed: string, looser: boolean): void {
