@@ -141,6 +141,7 @@ export const SOURCES = {
     cite: "Graded return to play after Elliott et al., Sports Health 14:460–465, table 1",
     read: "primary",
   },
+  efron1979: { cite: "Efron 1979, Bootstrap methods: another look at the jackknife, Ann Stat 7:1–26", read: "memory" },
   epley1985: { cite: "Epley 1985, Poundage chart, Boyd Epley Workout", read: "secondary" },
   ewgsop2019: {
     cite: "Cruz-Jentoft et al. 2019, Sarcopenia: revised European consensus, Age Ageing 48:16–31",
@@ -172,6 +173,10 @@ export const SOURCES = {
   },
   george1993: {
     cite: "George et al. 1993, VO2max estimation from a submaximal track jog, Med Sci Sports Exerc 25:401–406",
+    read: "memory",
+  },
+  gneitingRaftery2007: {
+    cite: "Gneiting & Raftery 2007, Strictly proper scoring rules, prediction, and estimation, J Am Stat Assoc 102:359–378",
     read: "memory",
   },
   golding1986: { cite: "Golding, Myers & Sinning 1986, The Y's Way to Physical Fitness, 3rd ed.", read: "secondary" },
@@ -373,6 +378,10 @@ export const SOURCES = {
     cite: "Essentials of Strength Training and Conditioning, table of per cent of 1RM and repetitions allowed",
     read: "secondary",
   },
+  newcombe1998: {
+    cite: "Newcombe 1998, Two-sided confidence intervals for the single proportion: comparison of seven methods, Stat Med 17:857–872",
+    read: "memory",
+  },
   oconner1989: { cite: "O'Conner, Simmons & O'Shea 1989, Weight Training Today", read: "secondary" },
   ogasawara2013: {
     cite: "Ogasawara et al. 2013, three-week gaps in 24 weeks of training, Eur J Appl Physiol 113:975–985",
@@ -511,6 +520,10 @@ export const SOURCES = {
   whoWaist2008: {
     cite: "World Health Organization, Waist circumference and waist–hip ratio, report of an expert consultation 2008",
     read: "secondary",
+  },
+  wilson1927: {
+    cite: "Wilson 1927, Probable inference, the law of succession, and statistical inference, J Am Stat Assoc 22:209–212",
+    read: "memory",
   },
   winter2009: { cite: "Winter 2009, Biomechanics and Motor Control of Human Movement, table 4.1", read: "secondary" },
   zhu2010: {

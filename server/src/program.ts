@@ -14,6 +14,7 @@ import { reckon } from "./commands/reckon.ts";
 import { schedule } from "./commands/schedule.ts";
 import { screen } from "./commands/screen.ts";
 import { sheet } from "./commands/sheet.ts";
+import { simulate } from "./commands/simulate.ts";
 import { why } from "./commands/why.ts";
 import { EXAMPLES } from "./examples.ts";
 import { ENGINE } from "./made-by.ts";
@@ -216,6 +217,17 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .argument("[answers...]", "name=value, quantities with their unit")
     .option("--json", "one JSON document instead of words")
     .action((name: string | undefined, answers: string[], options) => run(reckon(name, answers), options.json));
+  stave
+    .command("simulate")
+    .description(
+      "tries forecasts and ways up on made-up people whose strength is known, in worlds that were fixed before",
+    )
+    .argument("[world...]", "worlds; all of them when left out")
+    .option("--people <number>", "people of each world", whole(1, 2000), 50)
+    .option("--weeks <number>", "weeks that they train", whole(1, 104), 40)
+    .option("--seed <number>", "the same number gives the same people", whole(0, 2_147_483_647), 1)
+    .option("--json", "one JSON document instead of words")
+    .action((worlds: string[], options) => run(simulate(worlds, options, io), options.json));
   stave
     .command("demo")
     .description("runs the whole job on the made-up Ropewalk Room: checks, fits, dates, prints")

@@ -14,6 +14,7 @@ import { cautions, figures, reckonings, sayReckoned, sayReckonings } from "./en/
 import { remedies } from "./en/remedies.ts";
 import { request } from "./en/request.ts";
 import { sheet } from "./en/sheet.ts";
+import { sayWorld, simulationLimits } from "./en/simulate.ts";
 import { printDate, printDuration, printHours, printLoad, printMinutes, WEEKDAY_NAMES } from "./en/units.ts";
 import {
   amounts,
@@ -77,6 +78,7 @@ export const en = {
   request,
   reckon: { names: reckonings, figures, cautions, say: sayReckoned, list: sayReckonings },
   explain,
+  simulate: { world: sayWorld, limits: simulationLimits },
   /** The frames that sentences are put into. */
   frames: {
     source: (cites: readonly string[]) => `${cites.length === 1 ? "Source" : "Sources"}: ${cites.join("; ")}.`,

@@ -183,6 +183,14 @@ describe("good input", () => {
     expect((await documentOf("reckon", "press-pull", "press=100kg", "pull=100kg")).result.about).toHaveLength(1);
   });
 
+  test("simulate: all worlds, and one by its name with hyphens", async () => {
+    const all = await documentOf("simulate", "--people", "2", "--weeks", "10");
+    expect(all.result.length).toBeGreaterThan(10);
+    const { result } = await documentOf("simulate", "no-trend", "--people", "3", "--weeks", "2", "--seed", "9");
+    expect(result).toMatchObject([{ world: "no trend", people: 3, weeks: 2, seed: 9 }]);
+    expect("forecast" in result[0]).toBe(false);
+  });
+
   test("exercises: the whole catalogue, and one", async () => {
     expect((await documentOf("exercises")).result.length).toBeGreaterThan(190);
     expect((await documentOf("exercises", "goblet-squat")).result).toHaveLength(1);
@@ -243,6 +251,7 @@ describe("bad input: the document says what is wrong, and its result is null unl
       () => ["why", STEPS, "ground-squat-a", ...PEOPLE, "--person", "dagny", "--not", "back-sqat"],
       "why/no-such-exercise",
     ],
+    ["simulate: no such world", () => ["simulate", "macthed"], "simulate/no-such-world"],
     ["schedule: no file", () => ["schedule", none, ...PEOPLE], "file/missing"],
     ["screen: a programme", () => ["screen", STEPS], "key/unknown"],
     ["screen: no such paper", () => ["screen", SCREENING, "--request", folder, "--paper", "a3"], "sheet/paper"],

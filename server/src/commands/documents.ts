@@ -12,6 +12,7 @@ import { recordDocument } from "./record-document.ts";
 import { scheduleDocument } from "./schedule-document.ts";
 import { screenDocument } from "./screen-document.ts";
 import { sheetDocument } from "./sheet-document.ts";
+import { simulateDocument } from "./simulate-document.ts";
 import { whyDocument } from "./why-document.ts";
 
 /** The document of every command that prints one, by the command's name. */
@@ -27,6 +28,7 @@ export const DOCUMENTS: Readonly<Record<string, z.ZodType>> = {
   calendar: calendarDocument,
   exercises: exercisesDocument,
   reckon: reckonDocument,
+  simulate: simulateDocument,
   import: importDocument,
   record: recordDocument,
   demo: demoDocument,

@@ -272,6 +272,7 @@ const commands = {
   "schedule/back-too-early": "The person is back after the missed session, not on its day or before",
   "sheet/paper": "There is no such paper here",
   "why/no-such-exercise": "This exercise is not in the catalogue",
+  "simulate/no-such-world": "There is no such world",
   "why/no-such-slot": "There is no such slot in the programme",
 } as const;
 

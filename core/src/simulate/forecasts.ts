@@ -1,0 +1,89 @@
+import type { SlotSession } from "../measures/index.ts";
+import { chance } from "./chance.ts";
+import { type Asked, lifter, type Written } from "./lifter.ts";
+import { recorded, SESSION_DAYS } from "./recorded.ts";
+import { firstAsked, shareFor } from "./start.ts";
+import type { World } from "./world.ts";
+
+/** Before a session: everything that was recorded until then, the day, and for how many repetitions a load is wanted. */
+export interface Occasion {
+  readonly history: readonly SlotSession[];
+  readonly day: number;
+  /** Repetitions to failure. */
+  readonly reps: number;
+}
+
+/** The load, in kilograms, with which so many repetitions can just be done, and where it lies with 80 % chance. */
+export interface Forecast {
+  readonly middle: number;
+  readonly low: number;
+  readonly high: number;
+}
+export type Forecaster = (occasion: Occasion) => Forecast | undefined;
+
+/** One session of one person, foretold twice from the same record. */
+export interface Foretold {
+  readonly person: number;
+  /** How many forecasts this person had before. */
+  readonly before: number;
+  /** The load with which that many repetitions could just be done on that day, kg; nobody in the world knows it. */
+  readonly truth: number;
+  /** Undefined: nothing is said. */
+  readonly ours: Forecast | undefined;
+  readonly average: Forecast | undefined;
+}
+
+/** Sessions with a record before the first forecast counts. */
+const WARM_UP = 6;
+const DRAW_RANGE = 12;
+/** Asked of a person all the time; each of the three is as likely. With the reserve never over 10 repetitions. */
+const RANGES = [
+  { from: 3, to: 5 },
+  { from: 4, to: 6 },
+  { from: 5, to: 8 },
+] as const;
+
+/** A plain coach: a pin more when the first set reached the top of the range, a pin less when it missed the bottom. */
+function afterwards(asked: Asked, first: Written | undefined, { stepKg }: World): Asked {
+  if (first === undefined) return asked;
+  const { from, to } = asked.reps;
+  const pins = first.reps >= to ? 1 : first.reps < from ? -1 : 0;
+  return { ...asked, loadKg: Math.max(stepKg, asked.loadKg + pins * stepKg) };
+}
+
+/**
+ * The record of one made-up person under a plain coach who asks neither forecaster, and what both foretold before each
+ * of its sessions.
+ */
+export function foretell(
+  world: World,
+  seed: number,
+  index: number,
+  weeks: number,
+  ours: Forecaster,
+  average: Forecaster,
+): readonly Foretold[] {
+  const one = lifter(world, seed, index);
+  const reps = RANGES[Math.floor(chance(seed, index, DRAW_RANGE).even(0, RANGES.length))]!;
+  let asked = firstAsked(one, world, seed, index, { reps, reserve: 2, sets: 3 });
+  const middle = (reps.from + reps.to) / 2 + asked.reserve;
+  const history: SlotSession[] = [];
+  const told: Foretold[] = [];
+  for (let day = 0; day < weeks * 7; day += SESSION_DAYS) {
+    if (!one.comes(day)) continue;
+    if (history.length >= WARM_UP) {
+      const occasion = { history, day, reps: middle };
+      told.push({
+        person: index,
+        before: told.length,
+        truth: one.maximum(day) * shareFor(middle, world.curve),
+        ours: ours(occasion),
+        average: average(occasion),
+      });
+    }
+    const written = one.train(day, asked);
+    history.push(recorded(history.length, day, asked, written));
+    asked = afterwards(asked, written[0], world);
+  }
+  return told;
+}

@@ -1,0 +1,66 @@
+import type { CertaintyFigures, Estimate, OutcomeFigures, WayFigures, WorldFigures } from "../../simulate/index.ts";
+import { plural, printNumber } from "./number.ts";
+
+function span({ low, high }: Estimate, decimals: number): string {
+  return `${printNumber(low, decimals)} to ${printNumber(high, decimals)}`;
+}
+
+/** @example 0.94 (0.92 to 0.96) */
+function figure(estimate: Estimate, decimals = 2, unit = ""): string {
+  return `${printNumber(estimate.value, decimals)}${unit} (${span(estimate, decimals)})`;
+}
+
+function percent({ value, low, high, n }: Estimate): string {
+  return figure({ value: 100 * value, low: 100 * low, high: 100 * high, n }, 1, " %");
+}
+
+function certain({ from, to, said, happened, steps }: CertaintyFigures): string {
+  const range = `${printNumber(from)} to ${printNumber(to)}`;
+  return `    said ${range}, ${printNumber(said)} on average: came true ${figure(happened)} in ${plural(steps, "step", "steps")}`;
+}
+
+function outcome({ weeks, ours, plain, less }: OutcomeFigures): readonly string[] {
+  const line = (what: string, name: Exclude<keyof WayFigures, "steps" | "stepsBack">) =>
+    `    ${what}: ${figure(ours[name])}; two-for-two ${figure(plain[name])}; difference ${figure(less[name])}`;
+  return [
+    `  Per person in ${printNumber(weeks, 1)} weeks trained:`,
+    `    steps up: ${figure(ours.steps)}; two-for-two ${figure(plain.steps)}`,
+    `    steps back: ${figure(ours.stepsBack)}; two-for-two ${figure(plain.stepsBack)}`,
+    line("steps up too soon", "tooSoon"),
+    line("weeks after the next load was within reach", "late"),
+    line("weeks with a load out of reach", "heavy"),
+  ];
+}
+
+/** The figures of one world, each with its 95 % interval. */
+export function sayWorld({
+  world,
+  people,
+  weeks,
+  seed,
+  forecast,
+  coverage,
+  certainty,
+  outcome: came,
+}: WorldFigures): string {
+  return [
+    `${world}: ${plural(people, "person", "people")}, ${plural(weeks, "week", "weeks")}, seed ${seed}`,
+    ...(forecast === undefined
+      ? ["  Cannot judge forecasts: nobody has six sessions and one more."]
+      : [
+          `  The load of the next session, ${plural(forecast.sessions, "forecast", "forecasts")}: ${figure(forecast.error.ours, 2, " %")} off; six-session average ${figure(forecast.error.average, 2, " %")}; ratio ${figure(forecast.ratio, 3)}`,
+          `    on average ${figure(forecast.bias.ours, 2, " %")} too high; six-session average ${figure(forecast.bias.average, 2, " %")}`,
+        ]),
+    ...(coverage === undefined
+      ? ["  Cannot judge intervals: nobody has more than ten forecasts."]
+      : [
+          `  The 80 % interval after ten forecasts, ${plural(coverage.sessions, "forecast", "forecasts")}: holds ${percent(coverage.covers.ours)}, ${printNumber(coverage.width.ours.value, 1)} % wide; average ${percent(coverage.covers.average)}, ${printNumber(coverage.width.average.value, 1)} % wide; interval score over that of the average ${figure(coverage.score, 3)}`,
+        ]),
+    ...(certainty.length === 0 ? [] : ["  How sure it was that a step is within reach:", ...certainty.map(certain)]),
+    ...outcome(came),
+  ].join("\n");
+}
+
+/** Said under every simulation. */
+export const simulationLimits =
+  "These people are made up, by published figures where there are any. What holds in every world may still fail in the gym: docs/guide/simulation.md.";
