@@ -7,7 +7,7 @@ import { recorded } from "./recorded.ts";
 const ASKED: Asked = { loadKg: 60, reps: { from: 5, to: 8 }, reserve: 2, sets: 3 };
 const sessions = (...written: readonly (readonly Written[])[]) =>
   written.map((sets, at) => recorded(at, at * 3.5, ASKED, sets));
-const foretold = (history: ReturnType<typeof sessions>, reps = 8.5) => averageOfSix({ history, day: 40, reps });
+const foretold = (history: ReturnType<typeof sessions>, reps = 8.5) => averageOfSix({ history, reps });
 /** 60 kg × 5 with 2 left and the half: 60 × (1 + 7.5 / 30) = 75. */
 const plain: readonly Written[] = [{ loadKg: 60, reps: 5, reserve: 2 }];
 

@@ -29,7 +29,7 @@ function shownIn({ sets }: SlotSession): number | undefined {
  * @returns undefined until three sessions have shown something, two of which it had foretold
  * @source epley1985, ours
  */
-export function averageOfSix({ history, reps }: Occasion): Forecast | undefined {
+export function averageOfSix({ history, reps }: Pick<Occasion, "history" | "reps">): Forecast | undefined {
   const shown = history.flatMap((session) => shownIn(session) ?? []);
   if (shown.length < 3) return undefined;
   const meanBefore = (at: number) => {

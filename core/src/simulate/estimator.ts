@@ -1,9 +1,9 @@
-import { capacityOf } from "../measures/index.ts";
+import { capacityOf, forecast as forecastSet } from "../capacity/index.ts";
 import { proposalsFor } from "../progress/index.ts";
-import { inKg, type Load, massOf } from "../units.ts";
+import { inKg, massOf } from "../units.ts";
 import type { Forecaster } from "./forecasts.ts";
 import { situationOf } from "./made-up-room.ts";
-import { instantOf, MOVEMENT } from "./recorded.ts";
+import { MOVEMENT } from "./recorded.ts";
 import type { Way } from "./ways.ts";
 
 /** What is tried: a way to foretell, and a way of coaching. */
@@ -12,16 +12,27 @@ export interface Estimator {
   readonly way: Way;
 }
 
-/** What can be lifted once as the load for so many repetitions, by Epley's equation turned round. */
-function forReps(once: Load, reps: number): number {
-  return inKg(massOf(once)) / (1 + reps / 30);
-}
+/** Whole repetitions are counted, half a one is thrown away on average. */
+const HALF = 0.5;
+/** Rounds until the load is that for the repetitions asked about; a zone of repetitions has its own state. */
+const ROUNDS = 3;
 
-const forecast: Forecaster = ({ history, day, reps }) => {
-  const capacity = capacityOf(MOVEMENT, history, instantOf(day));
+/** Foretells repetitions with a load; what is wanted is the load for repetitions, by the same w(1 + r / 30). */
+const forecast: Forecaster = ({ history, asked, day, reps, world }) => {
+  const { person, today: on, dayOf } = situationOf(history, asked, day, world);
+  const { capacity } = capacityOf(MOVEMENT, history, { person, on, dayOf });
   if (capacity.kind === "unknown") return undefined;
-  const { value, low, high } = capacity;
-  return { middle: forReps(value, reps), low: forReps(low, reps), high: forReps(high, reps) };
+  const loadFor = (load: number, counted: number) => (load * (1 + (counted + HALF) / 30)) / (1 + reps / 30);
+  let load = asked.loadKg;
+  for (let round = 0; round < ROUNDS; round++) {
+    const found = forecastSet(capacity, { kg: load });
+    if (found === undefined) return undefined;
+    const { median, low, high } = found.amount;
+    if (round === ROUNDS - 1)
+      return { middle: loadFor(load, median), low: loadFor(load, low), high: loadFor(load, high) };
+    load = loadFor(load, median);
+  }
+  return undefined;
 };
 
 /** A coach who takes everything that is proposed. */

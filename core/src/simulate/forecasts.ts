@@ -3,12 +3,11 @@ import { chance } from "./chance.ts";
 import { type Asked, lifter, type Written } from "./lifter.ts";
 import { recorded, SESSION_DAYS } from "./recorded.ts";
 import { firstAsked, shareFor } from "./start.ts";
+import type { Moment } from "./ways.ts";
 import type { World } from "./world.ts";
 
-/** Before a session: everything that was recorded until then, the day, and for how many repetitions a load is wanted. */
-export interface Occasion {
-  readonly history: readonly SlotSession[];
-  readonly day: number;
+/** Before a session: what was recorded until then, what is asked, the day, and for how many repetitions a load is wanted. */
+export interface Occasion extends Moment {
   /** Repetitions to failure. */
   readonly reps: number;
 }
@@ -72,7 +71,7 @@ export function foretell(
   for (let day = 0; day < weeks * 7; day += SESSION_DAYS) {
     if (!one.comes(day)) continue;
     if (history.length >= WARM_UP) {
-      const occasion = { history, day, reps: middle };
+      const occasion = { history, asked, day, world, reps: middle };
       told.push({
         person: index,
         before: told.length,
