@@ -92,6 +92,14 @@ describe("a form on another ladder", () => {
     expect(all("own-rung", ["loose", "l0"], { person: madeUpPerson() })).toEqual([0, 0]);
   });
 
+  test("that nobody assessed them on counts 20 about its middle, 5 fewer a step, and nothing for a novice", () => {
+    const past = madeUpPerson({ status: "intermediate" });
+    expect(all("usual-rung", ["l0", "l1", "l2"], { person: past })).toEqual([15, 20, 15]);
+    expect(all("usual-rung", ["l0", "l1", "l2"], { person: madeUpPerson() })).toEqual([0, 0, 0]);
+    expect(all("usual-rung", ["l0", "l1", "l2"], { person: stands("l0") })).toEqual([0, 0, 0]);
+    expect(all("usual-rung", ladder, { person: past })).toEqual([0, 0, 0, 0, 0]);
+  });
+
   test("is nothing to the first choice's own ladder", () => {
     const recorded = madeUpPerson({ lifts: [did("s2")] });
     expect(all("own-rung", ladder, { person: recorded })).toEqual([0, 0, 0, 0, 0]);

@@ -73,6 +73,22 @@ function ownRung(context: WantContext): Line | undefined {
   return want("fit/own-rung", Math.max(0, 40 - 15 * away), { steps: away });
 }
 
+/**
+ * On a ladder that nobody assessed them on, people past their first months begin about its middle: 20 points there, 5
+ * fewer a step. A ladder of two forms has no middle.
+ */
+function usualRung(context: WantContext): Line | undefined {
+  const { exercise, person, catalogue } = context;
+  const ladder = ladderOf(catalogue, exercise.id);
+  if (person.status === "novice" || ladder === undefined || stepsFromFirst(context) !== undefined) return undefined;
+  if (standsOn(context, ladder).length > 0) return undefined;
+  const depth = (id: ExerciseId) => Math.max(0, distance(catalogue, ladder.start, id) ?? 0);
+  const deepest = Math.max(...ladder.steps.map(({ to }) => depth(to)));
+  if (deepest < 2) return undefined;
+  const away = Math.abs(depth(exercise.id) - Math.floor(deepest / 2));
+  return want("fit/usual-rung", Math.max(0, 20 - 5 * away), { steps: away });
+}
+
 /** The right rung for this person: 100 points there, 30 fewer a step away, never under 0. */
 function suits(context: WantContext): Line | undefined {
   const at = stepsFromFirst(context);
@@ -137,6 +153,7 @@ function kept(context: WantContext): Line | undefined {
 const WANTS: readonly Want[] = [
   suits,
   ownRung,
+  usualRung,
   pattern,
   muscles,
   stepsOutside,

@@ -108,6 +108,7 @@ export const constraints: Readonly<Record<string, string>> = {
   "fit/balance": "push and pull, or knee and hip, far apart",
   "fit/suits": "the right rung",
   "fit/own-rung": "a form that the person has under them",
+  "fit/usual-rung": "about the middle of a ladder that nobody assessed them on",
   "fit/pattern": "the pattern asked for",
   "fit/neighbour-pattern": "a neighbouring pattern",
   "fit/muscles": "the muscles it is for",
