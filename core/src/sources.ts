@@ -303,6 +303,10 @@ export const SOURCES = {
     cite: "Resistance training and blood pressure, Integr Blood Press Control 2024, 17:21–37, table 1",
     read: "primary",
   },
+  lloyd2014: {
+    cite: "Lloyd et al. 2014, Position statement on youth resistance training, Br J Sports Med 48:498–505, as restated",
+    read: "secondary",
+  },
   loe2013: {
     cite: "Loe et al. 2013, Aerobic capacity reference data in 3816 healthy men and women, PLoS One 8:e64319",
     read: "primary",

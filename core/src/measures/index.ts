@@ -12,6 +12,7 @@ export * from "./lifts-from.ts";
 export * from "./light-week.ts";
 export * from "./near-sets.ts";
 export * from "./ramp.ts";
+export * from "./recent-sets.ts";
 export type * from "./record.ts";
 export * from "./session-load.ts";
 export * from "./session-seconds.ts";

@@ -1,6 +1,7 @@
 import type { Day, Weekday } from "../day.ts";
 import type { Load, MassUnit } from "../units.ts";
 import type { ExerciseId } from "./exercise.ts";
+import type { Muscle } from "./muscle.ts";
 import type { Pattern } from "./pattern.ts";
 import type { SlotKey, Status } from "./programme.ts";
 import type { Grade, Statement, StressTag } from "./stress.ts";
@@ -86,6 +87,23 @@ export interface Pin {
   readonly sets?: number;
 }
 
+/** What somebody did in seven days before the plan. */
+export interface RecentWeek {
+  /** Its first day. */
+  readonly week: Day;
+  /** Fractional sets of each muscle; one that is not named had none. */
+  readonly sets: Readonly<Partial<Record<Muscle, number>>>;
+}
+
+/** Beats a minute. The highest is there only where it was measured, under the medicines that the person takes. */
+export interface Pulse {
+  readonly rest: number;
+  readonly highest?: number;
+  /** A medicine slows the heart, so that equations of age are wrong. */
+  readonly slowed: boolean;
+  readonly on: Day;
+}
+
 export interface Away {
   readonly from: Day;
   readonly to: Day;
@@ -117,5 +135,8 @@ export interface Person {
   readonly pins: readonly Pin[];
   readonly away: readonly Away[];
   readonly screening?: Screening;
+  /** Weeks before the plan, in any order. */
+  readonly recent?: readonly RecentWeek[];
+  readonly pulse?: Pulse;
   readonly note?: string;
 }

@@ -1,6 +1,7 @@
 import { PIECE_PROBLEMS } from "./file-pieces.ts";
 import { LOAD_PROBLEMS } from "./load-text.ts";
 import { HEALTH_PROBLEMS } from "./person-health.ts";
+import { TRAINING_PROBLEMS } from "./person-training.ts";
 import { PLACE_PROBLEMS } from "./place-read.ts";
 import { PERSON_PROBLEMS } from "./roster-read.ts";
 import { WINDOW_PROBLEMS } from "./window-text.ts";
@@ -59,5 +60,6 @@ export const READ_PROBLEMS = [
   ...PLACE_PROBLEMS,
   ...HEALTH_PROBLEMS,
   ...PERSON_PROBLEMS,
+  ...TRAINING_PROBLEMS,
 ] as const;
 export type ReadProblemCode = (typeof READ_PROBLEMS)[number];

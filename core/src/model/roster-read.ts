@@ -20,6 +20,7 @@ import {
 import type { Read } from "./finding.ts";
 import type { Cycle, Person, Window } from "./person.ts";
 import { cautionPiece, limitPiece, screeningPiece } from "./person-health.ts";
+import { pulsePiece, recentPiece } from "./person-training.ts";
 import type { Place } from "./place.ts";
 import { STATUSES } from "./programme.ts";
 import { tellBeforeBirth, tellHours } from "./roster-rules.ts";
@@ -117,6 +118,8 @@ function personPiece(known: Known) {
       pins: z.array(pinPiece(exercise)).max(MAX_LIST).default([]),
       away: z.array(awayPiece).max(MAX_LIST).default([]),
       screening: screeningPiece.optional(),
+      recent: recentPiece.optional(),
+      pulse: pulsePiece.optional(),
       note: namePiece(2000, "lines").optional(),
     })
     .superRefine((said, ctx) => {

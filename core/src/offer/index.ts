@@ -1,7 +1,9 @@
 export * from "./admit.ts";
+export { againstCeilings, setAsideByFilters } from "./cautioned.ts";
 export * from "./clearance.ts";
 export type { Bound, Ceiling, Origin, Share } from "./combine.ts";
-export type { Effort } from "./dose-words.ts";
+export { cutDose } from "./cut-dose.ts";
+export { type Effort, leastLeft } from "./dose-words.ts";
 export { gradesOf } from "./grade.ts";
 export { type LimitsOnDay, letterOf, limitData, limitsOn } from "./limits.ts";
 export { OFFER_CODES, type OfferCode } from "./reasons.ts";

@@ -1,6 +1,11 @@
+import { aboveCeiling } from "../above-ceiling.ts";
 import { activityMinutes } from "../activity-minutes.ts";
+import { balanceForOlder } from "../balance-for-older.ts";
+import { breathHold } from "../breath-hold.ts";
 import { cannotJudge } from "../cannot-judge.ts";
 import { closeSessions } from "../close-sessions.ts";
+import { comebackLoad } from "../comeback-load.ts";
+import { comebackSets } from "../comeback-sets.ts";
 import { fastWorkLast } from "../fast-work-last.ts";
 import { firstDose } from "../first-dose.ts";
 import { holdOutsideRange } from "../hold-outside-range.ts";
@@ -22,13 +27,18 @@ import { oneStationTwice } from "../one-station-twice.ts";
 import { outsideTable } from "../outside-table.ts";
 import { overItsMinutes } from "../over-its-minutes.ts";
 import { pairForOneMuscle } from "../pair-for-one-muscle.ts";
+import { pastDoseLimits } from "../past-dose-limits.ts";
 import { patternNeverTrained } from "../pattern-never-trained.ts";
+import { powerForOlder } from "../power-for-older.ts";
 import { repsUnlikelyAtShare } from "../reps-unlikely-at-share.ts";
 import { restTooShort } from "../rest-too-short.ts";
 import { setsOutsideBand } from "../sets-outside-band.ts";
 import { singleBeforeMulti } from "../single-before-multi.ts";
 import { slowRepetitions } from "../slow-repetitions.ts";
+import { strengthOnce } from "../strength-once.ts";
 import { tooHeavyForNovice } from "../too-heavy-for-novice.ts";
+import { tooHeavyWhenYoung } from "../too-heavy-when-young.ts";
+import { tooOftenWhenYoung } from "../too-often-when-young.ts";
 import { trunkDirections } from "../trunk-directions.ts";
 import { unequalOpposites } from "../unequal-opposites.ts";
 import { unknownExercise } from "../unknown-exercise.ts";
@@ -73,6 +83,16 @@ export const CHECKS = [
   jumpInConditioning,
   slowRepetitions,
   cannotJudge,
+  strengthOnce,
+  balanceForOlder,
+  powerForOlder,
+  tooHeavyWhenYoung,
+  tooOftenWhenYoung,
+  breathHold,
+  pastDoseLimits,
+  aboveCeiling,
+  comebackSets,
+  comebackLoad,
 ] as const;
 
 export type CheckId = (typeof CHECKS)[number]["id"];

@@ -1,3 +1,4 @@
+import type { Day } from "../../day.ts";
 import type { Catalogue, Json, Path, Person, Place, Programme, Severity } from "../../model/index.ts";
 import type { SourceId } from "../../sources.ts";
 import type { Change } from "./change.ts";
@@ -9,6 +10,8 @@ export interface CheckInput {
   readonly catalogue: Catalogue;
   readonly place?: Place;
   readonly person?: Person;
+  /** The first day; without it age, cautions and time off are not known. */
+  readonly on?: Day;
 }
 
 export type Facts = Readonly<Record<string, Json>>;

@@ -2,6 +2,7 @@ import type { CheckId } from "../../checks/index.ts";
 import { REPS_WHEN_OPEN, REST_WHEN_UNSAID_S } from "../../measures/index.ts";
 import { type Data, dataIn, dataListIn, listIn, numberIn, numbersIn, said, wordsIn } from "../facts.ts";
 import { laneOf, muscleOf, musclesIn, phaseTitle, spanIn, statusOf, weekOf } from "./finding-parts.ts";
+import { findingsOfPerson, whysOfPerson } from "./findings-person.ts";
 import { findingsOfPlan, whysOfPlan } from "./findings-plan.ts";
 import { listed, plural, printNumber, runs } from "./number.ts";
 import { minutesOf, printDuration, printMinutes } from "./units.ts";
@@ -210,6 +211,7 @@ export const findings: Readonly<Record<CheckId, (data: Data) => string>> = {
   "phase/never-happens": neverHappens,
   "session/first-dose": firstDose,
   ...findingsOfPlan,
+  ...findingsOfPerson,
 };
 
 /** Why each check is there, for the page of checks. */
@@ -255,4 +257,5 @@ export const whys: Readonly<Record<CheckId, string>> = {
   "session/first-dose":
     "Muscles are sorest after what is new to them, whatever the form says about fitness. Somebody untrained begins with two direct sets a muscle and three repetitions left over, by our own rule. Ten sets are called the most that one session is good for, and a published first session of 8 × 20 squats and 5 × 30 push-ups ended in hospital, so beyond that it stops; a coach who means it silences it with a reason.",
   ...whysOfPlan,
+  ...whysOfPerson,
 };

@@ -123,6 +123,7 @@ const people = {
   "person/age": "An age out of range",
   "person/before-birth": "This day is before the person's birth",
   "person/off-ladder": "This form is not on that ladder",
+  "recent/same-week": "Two entries for one week. A week before the plan stands once",
   "lift/nothing-done": "A record without repetitions and without a hold",
   "lift/reps-and-hold": "Repetitions and a hold in one record. Keep one",
   "screening/agreed-not-asked": "A clinician's agreement where none was asked for",

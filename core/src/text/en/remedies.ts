@@ -29,6 +29,8 @@ export const REMEDY_IDS = [
   "do-first",
   "shorter-warm-up",
   "quicker-repetitions",
+  "within-limits",
+  "lighter-load",
 ] as const;
 export type RemedyId = (typeof REMEDY_IDS)[number];
 
@@ -99,4 +101,6 @@ export const remedies: Readonly<Record<RemedyId, (data: Data) => string>> = {
   "shorter-warm-up": (data) =>
     `Ask for ${printDuration(numberIn(data, "seconds"))} of ${said(data, "name")} before the work.`,
   "quicker-repetitions": fromTo,
+  "within-limits": fromTo,
+  "lighter-load": fromTo,
 };
