@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { CHECKS, checkProgramme } from "../../core/src/checks/index.ts";
+import { day } from "../../core/src/day.ts";
 import { CATALOGUE } from "../../core/src/exercises/index.ts";
 import { askedWeek, lanesTrained, phaseWeekSets, sessionSeconds } from "../../core/src/measures/index.ts";
 import {
@@ -11,6 +12,7 @@ import {
   type Programme,
   readPlaces,
   readProgramme,
+  readRoster,
   slotsOf,
 } from "../../core/src/model/index.ts";
 import { percentFor, repsAt, weeklyBand } from "../../core/src/tables/index.ts";
@@ -235,7 +237,45 @@ test("the bad twin, the bad block and the bad season have one fault for each che
   all.forEach((each, index) => {
     for (const [, check] of each) expect(lessons[index]).toMatch(new RegExp(`# Lesson \\d+, ${check}:`));
   });
-  expect(new Set(all.flat().map(([, check]) => check))).toEqual(new Set(CHECKS.map(({ id }) => id)));
+  const forOne = CHECKS.map(({ id }) => id).filter((id) => id.startsWith("person/"));
+  expect(new Set([...all.flat().map(([, check]) => check), ...forOne])).toEqual(new Set(CHECKS.map(({ id }) => id)));
+});
+
+test("what is bad for them has one fault for each check of a person, where its lessons say", () => {
+  const roster = readRoster(text("bad-for-them-people.yaml"), "people.yaml", undefined, CATALOGUE);
+  if (!roster.ok) throw new Error(JSON.stringify(roster.problems));
+  const lessons = text("bad-for-them.yaml");
+  const programme = read(lessons);
+  const on = day("2027-01-11");
+  const told = (id: string) => {
+    const person = roster.value.value.find((one) => one.id === id)!;
+    const { findings } = checkProgramme({ programme, catalogue: CATALOGUE, person, on });
+    return findings.map(({ check, at }) => `${check} ${at.join(".")}`).filter((each) => each.startsWith("person/"));
+  };
+  const here = "phases.0.sessions";
+  expect(told("maud")).toEqual([
+    "person/strength-once phases.0",
+    "person/balance-for-older phases.0",
+    "person/power-for-older phases.0",
+    "person/past-dose-limits phases.0",
+    `person/above-ceiling ${here}.0.work.1.first`,
+    `person/breath-hold ${here}.1.work.0.dose`,
+  ]);
+  expect(told("orrin")).toEqual([
+    "person/too-often-when-young phases.0",
+    "person/past-dose-limits phases.0",
+    `person/too-heavy-when-young ${here}.0.work.1.dose`,
+    `person/too-heavy-when-young ${here}.1.work.0.dose`,
+  ]);
+  expect(told("teodor")).toEqual([
+    "person/past-dose-limits phases.0",
+    `person/above-ceiling ${here}.0.work.0.first`,
+    `person/above-ceiling ${here}.0.work.1.first`,
+    `person/breath-hold ${here}.1.work.0.dose`,
+  ]);
+  expect(told("saskia")).toEqual(["person/comeback-sets phases.0", `person/comeback-load ${here}.0.work.0.dose`]);
+  for (const { id } of CHECKS.filter((check) => check.id.startsWith("person/")))
+    expect(lessons).toMatch(new RegExp(`# Lesson \\d+, ${id}:`));
 });
 
 test("with its eight faults mended the twin is clean", () => {

@@ -78,9 +78,10 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .option("--place <id>", "which place of the file, where there are several")
     .option("--people <file>", "roster file: also what is wrong for one person, at their place")
     .option("--person <id>", "which person of the roster")
+    .option("--from <day>", "first day for the person, YYYY-MM-DD; next Monday when left out")
     .option("--apply <number>", "carry out the remedy of this number, in its file", whole(1, 9999))
     .option("--json", "one JSON document instead of words")
-    .action((files: string[], options) => run(check(files, options), options.json));
+    .action((files: string[], options) => run(check(files, options, io.today), options.json));
   withPeople(stave.command("fit"))
     .description("fits programmes to the people of a roster: every slot filled, dosed, with reasons")
     .argument("<programme...>", "programme files; with several, the roster says who has which")

@@ -39,6 +39,10 @@ testCheck(breathHold, {
     "nothing said": doc(reps(8)),
     "a hold is another matter": doc(hold(20, left(0))),
     "to the end, with a condition that leaves the breath free": doc(reps(8, left(0)), "knee"),
+    "to the end, by somebody young, of whom another check speaks": {
+      ...doc(reps(8, left(0))),
+      person: madeUpPerson({ born: day("2010-01-01") }),
+    },
     "before the condition began": { ...doc(reps(8, left(0))), on: day("2026-12-31") },
     "nobody named": { ...doc(reps(8, left(0))), person: undefined as never },
     "and no day": { ...doc(reps(8, left(0))), on: undefined as never },

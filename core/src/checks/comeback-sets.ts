@@ -2,7 +2,7 @@ import { type RecentSets, recentSets } from "../measures/index.ts";
 import { MUSCLES, type Muscle, slotsOf } from "../model/index.ts";
 import { doseWith, setsOf } from "./cures/block-sets.ts";
 import type { Change } from "./run/change.ts";
-import type { Check, Cure, Facts, Found } from "./run/check.ts";
+import type { Check, Cure, Facts } from "./run/check.ts";
 import type { Look } from "./run/look.ts";
 import { phasePath, sessionPath, slotPaths } from "./run/walk.ts";
 

@@ -1,4 +1,6 @@
+import type { Day } from "@stave/core/day";
 import { nearNames, type Person, type Place, type Problem } from "@stave/core/model";
+import { startDay } from "./plans.ts";
 import { type Got, placeOf, readPeople, readRooms } from "./world.ts";
 
 /** Where, and for whom, programmes are checked, as it was typed. */
@@ -9,12 +11,16 @@ export interface AboutAsked {
   readonly people?: string;
   /** Whose status, minutes and days count; their place is the one that is asked about. */
   readonly person?: string;
+  /** The first day for the person; next Monday when left out. */
+  readonly from?: string;
 }
 
 /** What checks are told beside the programme. */
 export interface About {
   readonly place?: Place;
   readonly person?: Person;
+  /** The first day, where a person is named. */
+  readonly on?: Day;
 }
 
 function wrong(code: string, file: string, more: Pick<Problem, "found" | "allowed" | "maybe"> = {}) {
@@ -41,7 +47,10 @@ function chosen<T extends { readonly id: string }>(
 }
 
 /** Reads the place, or the person and their place, that programmes are checked for. Without any, nothing. */
-export async function readAbout({ places, place, people, person }: AboutAsked): Promise<Got<About>> {
+export async function readAbout(
+  { places, place, people, person, from }: AboutAsked,
+  today: string,
+): Promise<Got<About>> {
   if (places === undefined) {
     const left = people === undefined && person === undefined && place === undefined;
     return left ? { ok: true, value: {} } : wrong("check/no-places", "--places");
@@ -62,5 +71,8 @@ export async function readAbout({ places, place, people, person }: AboutAsked): 
     place === undefined
       ? { ok: true as const, value: placeOf(who.value, roster.value) }
       : chosen(roster.value.places, place, places, codes);
-  return room.ok ? { ok: true, value: { place: room.value, person: who.value } } : room;
+  const on = startDay(from, today);
+  if (!room.ok) return room;
+  if (!on.ok) return on;
+  return { ok: true, value: { place: room.value, person: who.value, on: on.value } };
 }

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { documentOf, finding, sha256Text } from "./document.ts";
+import { dayText, documentOf, finding, sha256Text } from "./document.ts";
 
 /** What `stave check --json` prints. */
 export const checkDocument = documentOf(
@@ -13,6 +13,8 @@ export const checkDocument = documentOf(
       /** The place and the person that it was checked for, where one was named. */
       place: z.string().min(1).exactOptional(),
       person: z.string().min(1).exactOptional(),
+      /** The first day for that person. */
+      from: dayText.exactOptional(),
       silenced: z.array(z.strictObject({ finding, reason: z.string() })),
     }),
   ),

@@ -71,16 +71,27 @@ describe("a programme checked for a place", () => {
 
 describe("a programme checked for a person", () => {
   test("their place, minutes and days count, and the words name them", async () => {
-    const wren = [...PEOPLE, ...PLACES, "--person", "wren"];
+    const wren = [...PEOPLE, ...PLACES, "--person", "wren", "--from", "2027-01-11"];
     const { checks, result } = await found(PROGRAMME, ...wren);
-    expect(result[0]).toMatchObject({ place: "wren-home", person: "wren" });
-    expect(new Set(checks)).toEqual(new Set(["slot/not-served-here", "session/over-its-minutes"]));
+    expect(result[0]).toMatchObject({ place: "wren-home", person: "wren", from: "2027-01-11" });
+    const health = ["person/above-ceiling", "person/past-dose-limits"];
+    expect(new Set(checks)).toEqual(new Set(["slot/not-served-here", "session/over-its-minutes", ...health]));
     const { out } = await stave("check", PROGRAMME, ...wren);
-    expect(out).toMatch(/^Harbour steps \(.*\) for Wren Castellamor at Wren's front room: 18 findings\n/);
+    expect(out).toMatch(/^Harbour steps \(.*\) for Wren Castellamor at Wren's front room: \d+ findings\n/);
     expect(new Set((await found(PROGRAMME, ...wren, "--place", "ropewalk")).checks)).toEqual(
-      new Set(["session/over-its-minutes"]),
+      new Set(["session/over-its-minutes", ...health]),
     );
   });
+});
+
+test("from its day on a condition counts, and so does age; a day that is none is told", async () => {
+  const maud = ["--people", `${ROOM}/bad-for-them-people.yaml`, ...PLACES, "--person", "maud"];
+  const before = await found(`${ROOM}/bad-for-them.yaml`, ...maud, "--from", "2020-01-06");
+  expect(before.checks).not.toContain("person/above-ceiling");
+  expect(before.checks).not.toContain("person/balance-for-older");
+  const now = await found(`${ROOM}/bad-for-them.yaml`, ...maud, "--from", "2027-01-11");
+  expect(now.checks).toEqual(expect.arrayContaining(["person/above-ceiling", "person/balance-for-older"]));
+  expect((await found(PROGRAMME, ...maud, "--from", "2027-02-29")).exit).toBe(2);
 });
 
 describe("what is missing is asked for", () => {

@@ -1,4 +1,5 @@
 import { checkProgramme } from "@stave/core/checks";
+import { printDay } from "@stave/core/day";
 import { CATALOGUE } from "@stave/core/exercises";
 import { editProgramme } from "@stave/core/model";
 import { en, sayFinding, sayRemedy, saySources } from "@stave/core/text";
@@ -60,11 +61,11 @@ function words(
 }
 
 /** Checks programme files, for a place or a person where one is named; with `apply`, carries one numbered remedy out in its file and checks again. */
-export async function check(paths: readonly string[], options: CheckOptions = {}): Promise<Answer> {
+export async function check(paths: readonly string[], options: CheckOptions, today: string): Promise<Answer> {
   const command = "check";
   const read = await readProgrammes(paths);
   if (!read.ok) return failed(command, read.problems);
-  const about = await readAbout(options);
+  const about = await readAbout(options, today);
   if (!about.ok) return failed(command, about.problems);
   const checked = read.value.map((file) => placed(file, about.value));
   if (options.apply !== undefined) {
@@ -92,9 +93,9 @@ export async function check(paths: readonly string[], options: CheckOptions = {}
       : { problem: edited.problems[0]! };
     if ("problem" in written) return failed(command, [{ ...written.problem, file: chosen.file.file }]);
     const { apply: _, ...same } = options;
-    return await check(paths, same);
+    return await check(paths, same, today);
   }
-  const { place, person } = about.value;
+  const { place, person, on } = about.value;
   const result = read.value.map((file, index) => ({
     file: file.file,
     programme: file.programme.id,
@@ -102,6 +103,7 @@ export async function check(paths: readonly string[], options: CheckOptions = {}
     hash: file.hash,
     ...(place === undefined ? {} : { place: place.id }),
     ...(person === undefined ? {} : { person: person.id }),
+    ...(on === undefined ? {} : { from: printDay(on) }),
     silenced: checked[index]!.silenced,
   }));
   return {

@@ -80,7 +80,7 @@ export async function demo(options: DemoOptions, io: Io): Promise<Answer> {
   const programmes = ["harbour-steps.yaml", "slipway-strength.yaml"].map((name) =>
     relative(process.cwd(), join(folder, name)),
   );
-  const checked = await check(programmes);
+  const checked = await check(programmes, {}, io.today);
   if (checked.problems.length > 0) return failed(command, checked.problems);
   const people = relative(process.cwd(), join(folder, "people.yaml"));
   const places = relative(process.cwd(), join(folder, "places.yaml"));

@@ -37,7 +37,7 @@ function problem(code: string, file: string, more: Pick<Problem, "found" | "allo
 }
 
 /** The Monday after today, or the day that was given. */
-function startDay(from: string | undefined, today: string): Got<Day> {
+export function startDay(from: string | undefined, today: string): Got<Day> {
   if (from === undefined) {
     const now = parseDay(today)!;
     return { ok: true, value: addDays(now, 7 - WEEKDAYS.indexOf(weekdayOf(now))) };

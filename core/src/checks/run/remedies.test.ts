@@ -1,9 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { day } from "../../day.ts";
 import { CATALOGUE } from "../../exercises/index.ts";
 import { editProgramme, type Finding, type Programme, readProgramme, type Severity } from "../../model/index.ts";
+import { madeUpPerson } from "../../testing/index.ts";
 import { REMEDY_IDS } from "../../text/index.ts";
-import { CHECKS, checkProgramme } from "../index.ts";
+import { CHECKS, type CheckInput, checkProgramme } from "../index.ts";
 import { identityOf } from "./identity.ts";
 
 const HEAD = `# A coach's own remark
@@ -15,7 +17,7 @@ goal: general
 `;
 
 /** Programmes that each have something wrong; between them every check finds something. */
-const FIXTURES: Readonly<Record<string, string>> = {
+const PLAIN: Readonly<Record<string, string>> = {
   "a name slipped, a side left out, no pull and no trunk work": `${HEAD}status: novice
 units: kg
 phases:
@@ -210,6 +212,48 @@ phases:
 `,
 };
 
+/** For people: somebody of 70 with thin bones who was away, and somebody of 15. */
+const ON = day("2027-03-01");
+const OLDER = madeUpPerson({
+  born: day("1957-01-01"),
+  perWeek: 1,
+  cautions: [{ statement: "bone", from: day("2027-01-01"), recheck: day("2027-06-01"), who: "Dr Example" }],
+  lifts: [{ exercise: "barbell-bench-press", load: { value: 60, unit: "kg" }, reps: 8, on: day("2027-01-15") }],
+  recent: [{ week: day("2027-01-11"), sets: { chest: 4, "front thigh": 4 } }],
+});
+const YOUNG = madeUpPerson({ born: day("2011-06-01"), status: "intermediate" });
+const FOR_THEM = `${HEAD}status: intermediate
+units: kg
+phases:
+  - key: one
+    title: One
+    weeks: 4
+    sessions:
+${["a", "b", "c", "d"]
+  .map(
+    (key) => `      - key: ${key}
+        title: Day ${key}
+        minutes: 200
+        warmup: [{ do: cycle-upright, dose: 5 min }]
+        work:
+          - { slot: dead-${key}, pattern: hinge, first: barbell-deadlift, dose: "1 × 6 @85 %, 2 in reserve" }
+          - { slot: leg-${key}, pattern: squat, first: leg-press-mid, dose: "1 × 8–12, 0 in reserve" }
+          - { slot: bench-${key}, pattern: horizontal push, first: barbell-bench-press, dose: "2 × 8 @60 kg, rest 2 min, 2 in reserve" }
+          - { slot: row-${key}, pattern: horizontal pull, first: cable-row-seated, dose: "2 × 8, rest 2 min, 2 in reserve" }
+`,
+  )
+  .join("")}`;
+
+interface Fixture {
+  readonly text: string;
+  readonly about: Pick<CheckInput, "person" | "on">;
+}
+const FIXTURES: Readonly<Record<string, Fixture>> = {
+  ...Object.fromEntries(Object.entries(PLAIN).map(([name, text]) => [name, { text, about: {} }])),
+  "wrong for somebody of 70 who comes back": { text: FOR_THEM, about: { person: OLDER, on: ON } },
+  "wrong for somebody of 15": { text: FOR_THEM, about: { person: YOUNG, on: ON } },
+};
+
 const RANK: Readonly<Record<Severity, number>> = { stop: 2, warn: 1, note: 0 };
 
 function read(text: string): Programme {
@@ -218,13 +262,13 @@ function read(text: string): Programme {
   return result.value.programme;
 }
 
-function check(text: string): readonly Finding[] {
-  return checkProgramme({ programme: read(text), catalogue: CATALOGUE }).findings;
+function check({ text, about }: Fixture): readonly Finding[] {
+  return checkProgramme({ programme: read(text), catalogue: CATALOGUE, ...about }).findings;
 }
 
 /** Applies each remedy of each finding to the text and holds what is promised of it. */
-function holdRemedies(text: string): number {
-  const before = check(text);
+function holdRemedies({ text, about }: Fixture): number {
+  const before = check({ text, about });
   const rankBefore = new Map(before.map((finding) => [identityOf(finding), RANK[finding.severity]]));
   let applied = 0;
   for (const finding of before) {
@@ -233,7 +277,7 @@ function holdRemedies(text: string): number {
       if (!edited.ok) expect.fail(`${finding.check}: ${JSON.stringify([remedy, edited.problems])}`);
       else {
         applied++;
-        const after = check(edited.value);
+        const after = check({ text: edited.value, about });
         const mine = after.find((each) => identityOf(each) === identityOf(finding));
         const name = `${finding.check} ${remedy.id} ${JSON.stringify(remedy.data)}`;
         const left = Number(remedy.data["overS"] ?? 0);
@@ -254,8 +298,8 @@ function holdRemedies(text: string): number {
 }
 
 describe("every remedy, applied to the text, leaves a programme that reads, lacks the finding and has none as serious", () => {
-  for (const [name, text] of Object.entries(FIXTURES)) {
-    test(name, () => expect(holdRemedies(text)).toBeGreaterThan(0));
+  for (const [name, fixture] of Object.entries(FIXTURES)) {
+    test(name, () => expect(holdRemedies(fixture)).toBeGreaterThan(0));
   }
 
   test("in programmes of any exercises and doses", () => {
@@ -285,7 +329,7 @@ describe("every remedy, applied to the text, leaves a programme that reads, lack
           return `          - { slot: s-${index}, pattern: ${exercise.pattern}, first: ${first.replace(/-$/, "")}, dose: "${dose}" }`;
         });
         const text = `${HEAD}status: ${status}\nunits: kg\nphases:\n  - key: one\n    title: One\n    weeks: 4\n    sessions:\n      - key: a\n        title: Day A\n        minutes: ${minutes * 5}\n        work:\n${lines.join("\n")}\n`;
-        applied += holdRemedies(text);
+        applied += holdRemedies({ text, about: {} });
       }),
       { numRuns: 60, seed: 7 },
     );
@@ -300,13 +344,13 @@ test("the fixtures between them make every check speak that needs no place", () 
 });
 
 test("the fixtures between them offer every remedy that there is", () => {
-  const offered = Object.values(FIXTURES).flatMap((text) => check(text).flatMap(({ remedies }) => remedies));
+  const offered = Object.values(FIXTURES).flatMap((fixture) => check(fixture).flatMap(({ remedies }) => remedies));
   expect([...new Set(offered.map(({ id }) => id))].sort()).toEqual([...REMEDY_IDS].sort());
 });
 
 test("comments and order survive a remedy", () => {
-  const text = FIXTURES["a name slipped, a side left out, no pull and no trunk work"]!;
-  const [slip] = check(text).filter((finding) => finding.check === "slot/unknown-exercise");
+  const text = PLAIN["a name slipped, a side left out, no pull and no trunk work"]!;
+  const [slip] = check({ text, about: {} }).filter((finding) => finding.check === "slot/unknown-exercise");
   const edited = editProgramme(text, slip?.remedies[0]?.edits ?? []);
   expect(edited.ok && edited.value).toBe(text.replace("goblet-sqaut", "goblet-squat"));
 });

@@ -25,7 +25,7 @@ function pastDoseLimits(data: Data): string {
   const doses = dataListIn(data, "doses");
   const named = doses.slice(0, 4).map((each) => `${said(each, "name")} (“${said(each, "dose")}”)`);
   const more = doses.length > 4 ? ` and ${doses.length - 4} more` : "";
-  return `${plural(doses.length, "dose", "doses")} in ${phaseTitle(data)} are past what this person is given: ${listed(limits)}. The plan cuts ${named.join(", ")}${more}.`;
+  return `${plural(doses.length, "dose", "doses")} in ${phaseTitle(data)} past what this person is given: ${listed(limits)}. The plan cuts ${named.join(", ")}${more}.`;
 }
 
 function aboveCeiling(data: Data): string {
