@@ -1,6 +1,6 @@
 import type { KnownCapacity, ZoneState } from "./capacity.ts";
 import { normalShare, Z80 } from "./normal.ts";
-import { CURVE, HALF } from "./readings.ts";
+import { CURVE, HALF, tired } from "./readings.ts";
 import { type Zone, zoneOf } from "./set-fact.ts";
 import { DAY_SD, SET_SD } from "./track.ts";
 
@@ -18,7 +18,7 @@ export interface Forecast {
 }
 
 /**
- * How many repetitions a fresh set with a load will bring, and how sure that is.
+ * How many repetitions a set with a load will bring, and how sure that is.
  *
  *   reps = 30 × (e^level / kg − 1) − reserve − ½, in the zone in which that lies
  *   the interval holds what is not known of the level, the day, and the counting of repetitions and reserve; it is
@@ -26,13 +26,16 @@ export interface Forecast {
  *
  * @param kg kilograms moved, over 0
  * @param reserve repetitions that are to be left; 0 for as many as possible
+ * @param set its number in the session, 0 = first and fresh; each before it costs a little
  * @returns undefined for a capacity of holds alone
  * @source epley1985, mitter2022, ours
  */
 export function forecast(
   capacity: KnownCapacity,
-  { kg, reserve = 0 }: { kg: number; reserve?: number },
+  asked: { readonly kg: number; readonly reserve?: number; readonly set?: number },
 ): Forecast | undefined {
+  const { reserve = 0, set = 0 } = asked;
+  const kg = asked.kg * Math.exp(tired(set));
   if (capacity.best === "hold") return undefined;
   const near = capacity.zones[capacity.best]!;
   const zone = zoneOf(repsAt(near.level, kg) - HALF);

@@ -22,10 +22,17 @@ const MOST_RESERVE = 5;
 export const HALF = 0.5;
 /** Each set before makes the next so much weaker, in ln units. Ours, no source. */
 const TIRED = 0.012;
+/** Sets beyond this many tire no further. Ours, no source. */
+const MOST_TIRED = 5;
 /** Repetitions per unit of load on the curve that readings are compared on. Source: epley1985. */
 export const CURVE = 30;
 
 type Told = { readonly value: number; readonly how: "sure" | "short" | "least"; readonly past: boolean };
+
+/** @returns what the sets before one cost it, ln units; `set` 0 = first */
+export function tired(set: number): number {
+  return TIRED * Math.min(set, MOST_TIRED);
+}
 
 /** ln of what could be lifted "at 0 repetitions" on the curve, from a load and the repetitions it leaves. @source epley1985 */
 export function onCurve(kg: number, reps: number): number {
@@ -67,11 +74,11 @@ function readingOf(facts: readonly SetFact[]): Reading {
 }
 
 function toldBy(fact: SetFact, zone: Zone): Told | undefined {
-  const tired = TIRED * Math.min(fact.set, 5);
+  const fresh = tired(fact.set);
   const how = howSure(fact);
   if (zone === "hold") {
     if (!(fact.holdS !== undefined && fact.holdS > 0)) return undefined;
-    return { value: Math.log(fact.holdS) + tired, how, past: false };
+    return { value: Math.log(fact.holdS) + fresh, how, past: false };
   }
   const { kg, reps, reserve = 0 } = fact;
   if (!(kg !== undefined && kg > 0 && reps !== undefined && reps >= 0)) return undefined;
@@ -79,7 +86,7 @@ function toldBy(fact: SetFact, zone: Zone): Told | undefined {
   const possible = reps + Math.min(reserve, MOST_RESERVE) + (how === "least" || !judged ? 0 : HALF);
   if (possible < 1) return undefined;
   const top = ZONE_TOP[zone] + HALF;
-  const value = onCurve(kg, Math.min(possible, top)) + tired;
+  const value = onCurve(kg, Math.min(possible, top)) + fresh;
   return { value, how: judged ? how : "least", past: possible > top };
 }
 

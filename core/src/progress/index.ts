@@ -1,8 +1,12 @@
 /** What the record asks a coach to decide: the next dose, and what waits because it hurts. */
 export { type SlotAhead, slotsAhead } from "./ahead.ts";
+export { COMEBACK_RULES, type ComebackRule } from "./come-back.ts";
+export type { Certainty, DoseState, NextDose } from "./dose-state.ts";
+export { nextDose } from "./next-dose.ts";
 export { type PainEdges, type PainOn, painOn } from "./pain.ts";
 export type { ProgressInput } from "./progress-input.ts";
 export { proposalsFor, type Waiting } from "./proposals-for.ts";
 export { PROGRESS_CODES, type ProgressCode } from "./reasons.ts";
+export { stateOf } from "./state-of.ts";
 export { rangeOf, titleOf } from "./titles.ts";
 export { unansweredPains } from "./waiting-pains.ts";

@@ -10,10 +10,14 @@ import {
   slotsOf,
 } from "../model/index.ts";
 import { slotsAhead } from "./ahead.ts";
+import type { Certainty, NextDose } from "./dose-state.ts";
+import { easier } from "./fall-back.ts";
+import { morningAfter } from "./mornings.ts";
+import { nextDose } from "./next-dose.ts";
 import type { PainOn } from "./pain.ts";
 import type { ProgressInput } from "./progress-input.ts";
 import { reason } from "./reasons.ts";
-import { stepFor } from "./step-for.ts";
+import { stateOf } from "./state-of.ts";
 import { titleOf } from "./titles.ts";
 import { isAbout, unansweredPains } from "./waiting-pains.ts";
 
@@ -28,14 +32,18 @@ export interface Waiting {
   readonly stop: boolean;
   /** Other answers than the proposed one. */
   readonly others: readonly Patch[];
+  /** How sure it is that what is proposed will be done; undefined where nobody can tell. */
+  readonly certainty?: Certainty;
+  /** What would have been proposed, and why it is not. */
+  readonly refused: readonly Reason[];
 }
 
 /** Most other forms that are put beside a pause. */
 const MOST_FORMS = 3;
 
 /**
- * What the record asks a coach to decide, for each slot of the phase that runs: a pause where it hurts, else the step
- * that was earned. The same evidence gives the same proposal; what was decided on it does not come again.
+ * What the record asks a coach to decide, for each slot of the phase that runs: a pause where it hurts, else the
+ * next dose by the coach's way up. The same evidence gives the same proposal; what was decided on it does not come again.
  *
  * @returns pauses first, then in the order in which the slots come
  */
@@ -57,14 +65,49 @@ export function proposalsFor(input: ProgressInput): readonly Waiting[] {
     const waits = pains.filter((pain) => pain.waits && (!pain.everything || speaksFor(pain, slot.key)));
     if (waits.length > 0) return [pauseFor(input, slot, exercise, waits)];
     if (pains.some((pain) => pain.waits)) return [];
-    const step = stepFor(input, slot, from, exercise);
-    if (step === undefined || pains.some(({ hurt }) => hurt.n >= step.since)) return [];
-    const proposal = propose(input, step.patch, step.evidence);
-    const title = titleOf(step.patch, slot, exercise, input.person);
-    return [{ proposal, slot, exercise, title, stop: false, others: step.other === undefined ? [] : [step.other] }];
+    const next = doseOf(input, slot, from, exercise, pains);
+    if (next?.patch === undefined) return [];
+    const { patch, evidence, others, refused, certainty } = next;
+    const proposal = propose(input, patch, evidence);
+    const title = titleOf(patch, slot, exercise, input.person);
+    const sure = certainty === undefined ? {} : { certainty };
+    return [{ proposal, slot, exercise, title, stop: false, others, refused, ...sure }];
   });
   const open = waiting.filter(({ proposal }) => !decided.has(proposal.proposal));
   return [...open.filter(({ stop }) => stop), ...open.filter(({ stop }) => !stop)];
+}
+
+/**
+ * The next dose of a slot under what hurts: nothing rises on a pain since then whose next morning is not known to be
+ * normal, and a morning above the usual takes the dose down.
+ *
+ * @returns undefined where the form may not be done at all
+ */
+function doseOf(
+  input: ProgressInput,
+  slot: PlanSlot,
+  from: Slot,
+  exercise: Exercise,
+  pains: readonly PainOn[],
+): NextDose | undefined {
+  const state = stateOf(input, slot, from, exercise);
+  if (state === undefined) return undefined;
+  const next = nextDose(from.way, state);
+  const judged = pains.map((pain) => ({ pain, morning: morningAfter(input, pain.hurt) }));
+  const [above] = judged.filter(({ morning }) => morning.says === "above");
+  if (above !== undefined && next.kind !== "down") {
+    const { pain, morning } = above;
+    const patch = easier(state);
+    const evidence = [...pain.evidence, ...morning.because];
+    const refused = next.kind === "up" ? [...next.refused, ...next.evidence] : next.refused;
+    if (patch === undefined) return { kind: "stay", evidence: [], refused: [...refused, ...evidence], others: [] };
+    return { kind: "down", patch, evidence, refused, others: [], since: pain.hurt.n };
+  }
+  if (next.kind !== "up") return next;
+  const open = judged.filter(({ pain, morning }) => pain.hurt.n >= (next.since ?? 0) && morning.says === "unknown");
+  if (open.length === 0) return next;
+  const because = open.flatMap(({ pain, morning }) => [...pain.evidence, ...morning.because]);
+  return { kind: "stay", evidence: [], refused: [...next.refused, ...because], others: [] };
 }
 
 function slotsByKey({ programme }: ProgressInput): ReadonlyMap<SlotKey, Slot> {
@@ -93,6 +136,7 @@ function pauseFor(input: ProgressInput, slot: PlanSlot, exercise: Exercise, pain
         title: titleOf(patch, slot, exercise, input.person),
         stop: true,
         others: otherForms(input, slot),
+        refused: [],
       }
     : {
         proposal,
@@ -101,6 +145,7 @@ function pauseFor(input: ProgressInput, slot: PlanSlot, exercise: Exercise, pain
         title: reason("progress/pause-all", { where: all.hurt.where }),
         stop: true,
         others: [],
+        refused: [],
       };
 }
 

@@ -21,6 +21,14 @@ export const PROGRESS_CODES = [
   "progress/pause-all",
   /** exercise or null */
   "progress/resume",
+  /** exercise or null, tempo: seconds for lowering, pause, lifting, pause */
+  "progress/slow-down",
+  /** exercise or null, from, to: sets */
+  "progress/add-set",
+  /** exercise or null, load, amount */
+  "progress/try-set",
+  /** exercise or null, sets, load or null, reserve or null: after time away */
+  "progress/begin-again",
   // With what it rests.
   /** exercise, goal: repetitions, over: repetitions, load or null, sessions: { on, reps, reserve or null } */
   "progress/two-for-two",
@@ -42,6 +50,62 @@ export const PROGRESS_CODES = [
   "progress/shares-stress",
   /** where: a sign to stop everything */
   "progress/stop-sign",
+  /** exercise, goal, load or null, sessions: { on, reps, reserve or null } */
+  "progress/top-reached",
+  /** exercise, goal, load, sessions: { on } */
+  "progress/all-sets",
+  /** exercise, chance: per cent, reps, load or null, reserve, sessions, carried: zone or null */
+  "progress/likely",
+  /** as likely */
+  "progress/unlikely",
+  /** exercise, chance: per cent, seconds, sessions */
+  "progress/likely-hold",
+  /** exercise, asked: range, load, sessions: { on, reserve: least of the session } */
+  "progress/more-in-reserve",
+  /** as more-in-reserve */
+  "progress/less-in-reserve",
+  /** exercise, sessions */
+  "progress/reserve-missing",
+  /** exercise, seconds: the shortest hold, sessions: { on } */
+  "progress/held",
+  /** exercise, most: seconds */
+  "progress/hold-full",
+  /** exercise, next, sets, amount: { kind, value }, sessions: { on } */
+  "progress/gate-met",
+  /** conditions: what must be true of the next form besides */
+  "progress/gate-conditions",
+  /** exercise */
+  "progress/try-first",
+  /** exercise, days: that must lie between */
+  "progress/gate-too-soon",
+  /** exercise, from, to, most: contacts of a session, sessions: { on } */
+  "progress/contacts-done",
+  /** exercise, floor, limit, done, kind, load or null, sessions, on */
+  "progress/under-floor",
+  /** exercise, sessions: { on }, clean: sessions needed */
+  "progress/technique-lost",
+  /** exercise, under: years, clean: sessions needed */
+  "progress/technique-unseen",
+  /** load, on */
+  "progress/last-clean",
+  /** exercise, from, to: loads, days, percent: a week, most */
+  "progress/fast-rise",
+  /** where, on, days */
+  "progress/morning-unanswered",
+  /** where, on, days: after which an answer is late */
+  "progress/morning-late",
+  /** where, on, morning, usual, most, rising */
+  "progress/morning-normal",
+  /** where, on, morning, usual, most, rising */
+  "progress/morning-above",
+  /** muscle, from, to, most: weekly sets */
+  "progress/weekly-growth",
+  /** exercise, days, ill, rule, load or null, since */
+  "progress/comeback",
+  /** no data */
+  "progress/well-first",
+  /** exercise, load: before the break, sessions: { on } */
+  "progress/back-again",
 ] as const;
 export type ProgressCode = (typeof PROGRESS_CODES)[number];
 

@@ -1,5 +1,14 @@
-import type { Dose, Exercise, Patch, Person, PlanSlot, Reason, Span } from "../model/index.ts";
-import type { Load } from "../units.ts";
+import {
+  canonicalJson,
+  type Dose,
+  type Exercise,
+  type Patch,
+  type Person,
+  type PlanSlot,
+  type Reason,
+  type Span,
+} from "../model/index.ts";
+import { type Load, massOf } from "../units.ts";
 import { nextLoad } from "./next-load.ts";
 import { plain, reason } from "./reasons.ts";
 
@@ -29,17 +38,8 @@ export function titleOf(
         from: plain(slot?.load),
         percent: percentOf(exercise, person, slot?.load, patch.load) ?? null,
       });
-    case "reps": {
-      const [from, to] = [slot && rangeOf(slot.dose), rangeOf(patch.dose)];
-      const widened = from !== undefined && to !== undefined && to.to > from.to;
-      const form = patch.exercise ?? id;
-      if (widened) return reason("progress/widen-range", { exercise: form, from: { ...from }, to: { ...to } });
-      return reason("progress/set-dose", {
-        exercise: form,
-        sets: patch.dose.sets.length,
-        amount: amountOf(patch.dose),
-      });
-    }
+    case "reps":
+      return doseTitle(patch.exercise ?? id, slot?.dose, patch.dose);
     case "exercise":
       return reason("progress/use-form", { exercise: patch.exercise, from: id });
     case "pause":
@@ -47,6 +47,30 @@ export function titleOf(
     case "resume":
       return reason("progress/resume", { exercise: id });
   }
+}
+
+/** What a dose does beside the one that is asked: the first thing that differs is said. */
+function doseTitle(exercise: string | null, now: Dose | undefined, next: Dose): Reason {
+  const [from, to] = [now && rangeOf(now), rangeOf(next)];
+  const [first] = next.sets;
+  const loads = new Set(next.sets.map(({ load }) => load && massOf(load)));
+  const amount = amountOf(next);
+  if (loads.size > 1) return reason("progress/try-set", { exercise, load: plain(first!.load), amount });
+  if (now !== undefined && first?.load !== undefined && next.sets.length < now.sets.length) {
+    const reserve = first.reserve?.from ?? null;
+    return reason("progress/begin-again", { exercise, sets: next.sets.length, load: plain(first.load), reserve });
+  }
+  if (from !== undefined && to !== undefined && to.to > from.to)
+    return reason("progress/widen-range", { exercise, from: { ...from }, to: { ...to } });
+  if (now !== undefined && next.tempo !== undefined && next.tempo.join() !== now.tempo?.join())
+    return reason("progress/slow-down", { exercise, tempo: [...next.tempo] });
+  if (
+    now !== undefined &&
+    next.sets.length === now.sets.length + 1 &&
+    canonicalJson(next.sets[0]) === canonicalJson(now.sets[0])
+  )
+    return reason("progress/add-set", { exercise, from: now.sets.length, to: next.sets.length });
+  return reason("progress/set-dose", { exercise, sets: next.sets.length, amount });
 }
 
 function percentOf(exercise: Exercise | undefined, person: Person, from: Load | undefined, to: Load) {

@@ -3,12 +3,11 @@ import { type DoneSet, leastOf, type SlotSession } from "../measures/index.ts";
 import type { ExerciseId } from "../model/index.ts";
 import type { Load } from "../units.ts";
 import { massOf } from "../units.ts";
+import { BREAK_DAYS, overAsked } from "./trained.ts";
 
 /** Repetitions over the goal, in the last set, in so many sessions running. Source: haffTriplett2016. */
 export const OVER = 2;
 export const SESSIONS = 2;
-/** So many days between two sessions, or since the last, and what was done then says little of now. Ours, no source. */
-const BREAK_DAYS = 14;
 
 /** One session in which the goal was passed in the last set. */
 export interface Passed {
@@ -54,7 +53,7 @@ export function twoForTwo(
   const loads: (Load | undefined)[] = [];
   for (const session of last) {
     const set = lastSet(session, exercise);
-    const over = set === undefined ? undefined : overGoal(set, goal);
+    const over = set === undefined ? undefined : overAsked(set, goal);
     if (set === undefined || over === undefined || !(over >= OVER)) return undefined;
     const { reserve } = set;
     passed.push({
@@ -78,13 +77,4 @@ export function twoForTwo(
 function lastSet({ asked, sets }: SlotSession, exercise: ExerciseId): DoneSet | undefined {
   if (sets.some((set) => set.exercise !== exercise)) return undefined;
   return sets.find(({ set }) => set === asked.dose.sets.length - 1);
-}
-
-function overGoal({ reps, reserve, asked }: DoneSet, goal: number): number | undefined {
-  const done = leastOf(reps);
-  if (done === undefined || asked?.amount.kind !== "reps") return undefined;
-  const { from, to } = asked.reserve ?? {};
-  if (reserve === undefined || from === undefined || to === undefined) return done - goal;
-  const left = reserve > to ? reserve - to : reserve < from ? reserve - from : 0;
-  return done + left - goal;
 }

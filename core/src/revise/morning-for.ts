@@ -78,8 +78,11 @@ function nextOf(view: View, patch: Patch, slot: PlanSlot) {
       const { loads: _, ...kept } = slot;
       return strokesAhead(view, { ...kept, load: patch.load });
     }
-    case "reps":
-      return strokesAhead(view, { ...slot, dose: patch.dose });
+    case "reps": {
+      const loads = patch.dose.sets.flatMap(({ load }) => load ?? []);
+      const said = loads.length === patch.dose.sets.length ? { load: loads[0]!, loads } : {};
+      return strokesAhead(view, { ...slot, dose: patch.dose, ...said });
+    }
     case "pause":
       return [];
     default:

@@ -37,8 +37,11 @@ function after(pins: SlotPins, { patch, kind }: Decided): SlotPins {
       const load = { load: patch.load, form: patch.exercise };
       return { ...pins, load, dose: pins.dose?.byHand === true ? pins.dose : undefined };
     }
-    case "reps":
-      return { ...pins, dose: { dose: patch.dose, form: patch.exercise, byHand: kind === "pinned" } };
+    case "reps": {
+      const dose = { dose: patch.dose, form: patch.exercise, byHand: kind === "pinned" };
+      // A dose that says its own loads takes the place of a load that was decided before.
+      return { ...pins, dose, load: patch.dose.sets.some(({ load }) => load !== undefined) ? undefined : pins.load };
+    }
     case "exercise":
       return { exercise: patch.exercise };
     case "pause":

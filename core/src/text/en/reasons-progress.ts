@@ -1,11 +1,11 @@
 import type { CapacityCode } from "../../capacity/index.ts";
 import type { ProgressCode } from "../../progress/index.ts";
-import { type Data, dataIn, dataListIn, MISSING, numberIn, said, wordsIn } from "../facts.ts";
+import { type Data, dataIn, dataListIn, MISSING, numberIn, numbersIn, said, wordsIn } from "../facts.ts";
 import type { Names, Say } from "../names.ts";
 import { listed, plural, printNumber, printSpan } from "./number.ts";
 import { sheet } from "./sheet.ts";
 import { loadIn, printDate } from "./units.ts";
-import { tags } from "./words.ts";
+import { muscles, tags } from "./words.ts";
 
 /** The movement that a reason is about, where it names one. */
 function form(data: Data, names: Names, name = "exercise"): string {
@@ -41,6 +41,55 @@ function amount(data: Data): string {
   return said(asked, "kind") === "most" ? unit : `${range(data, "amount")} ${unit}`;
 }
 
+/** "12 on 1 Mar and 13 on 4 Mar in the last set with 5 kg". */
+function lastSets(data: Data): string {
+  const done = dataListIn(data, "sessions").map(
+    (session) => `${said(session, "reps")} on ${sheet.shortDay(said(session, "on"))}`,
+  );
+  const weight = loadIn(data, "load");
+  return `${listed(done)} in the last set${weight === undefined ? "" : ` with ${weight}`}`;
+}
+
+function inReserve(data: Data): string {
+  const reserves = dataListIn(data, "sessions").map((session) => numberIn(session, "reserve"));
+  const left = reserves.map((reserve) => (Number.isFinite(reserve) ? printNumber(reserve) : "not said"));
+  return reserves.some(Number.isFinite) ? `In reserve: ${listed(left)}.` : "Reserve not said.";
+}
+
+/** "3 on 1 Mar and 4 on 4 Mar". */
+function reserves(data: Data): string {
+  return listed(
+    dataListIn(data, "sessions").map(
+      (session) => `${said(session, "reserve")} on ${sheet.shortDay(said(session, "on"))}`,
+    ),
+  );
+}
+
+function muscle(data: Data): string {
+  const name = said(data, "muscle");
+  return muscles[name as keyof typeof muscles] ?? name;
+}
+
+/** "1 Mar and 4 Mar". */
+function days(data: Data): string {
+  return listed(dataListIn(data, "sessions").map((session) => sheet.shortDay(said(session, "on"))));
+}
+
+function withLoad(data: Data): string {
+  const weight = loadIn(data, "load");
+  return weight === undefined ? "" : ` with ${weight}`;
+}
+
+/** "85 % sure: 8 repetitions with 50 kg and 2 in reserve, from 6 sessions". */
+function chance(data: Data): string {
+  const reserve = numberIn(data, "reserve");
+  const left = reserve > 0 ? `, ${printNumber(reserve)} in reserve` : "";
+  const carried = typeof data["carried"] === "string" ? ", carried from sets of other repetitions" : "";
+  const reps = plural(numberIn(data, "reps"), "repetition", "repetitions");
+  const sessions = plural(numberIn(data, "sessions"), "session", "sessions");
+  return `${said(data, "chance")} % sure: ${reps}${withLoad(data)}${left} in the last set; from ${sessions}${carried}`;
+}
+
 /** What is proposed or was decided, and with what it rests. */
 export const progressReasons: Readonly<Record<ProgressCode, Say>> = {
   "progress/go-to-load": (data, names) => {
@@ -63,16 +112,22 @@ export const progressReasons: Readonly<Record<ProgressCode, Say>> = {
   },
   "progress/pause-all": (data) => `Everything waits (${said(data, "where")}).`,
   "progress/resume": (data, names) => `Take up ${form(data, names)} again.`,
-  "progress/two-for-two": (data) => {
-    const sessions = dataListIn(data, "sessions");
-    const done = sessions.map((session) => `${said(session, "reps")} on ${sheet.shortDay(said(session, "on"))}`);
-    const reserves = sessions.map((session) => numberIn(session, "reserve"));
-    const left = reserves.map((reserve) => (Number.isFinite(reserve) ? printNumber(reserve) : "not said"));
-    const reserve = reserves.some(Number.isFinite) ? `In reserve: ${listed(left)}.` : "Reserve not said.";
+  "progress/slow-down": (data, names) =>
+    `${form(data, names)}: lower over ${numbersIn(data, "tempo")[0]} s, pause, same load.`,
+  "progress/add-set": (data, names) =>
+    `${form(data, names)}: ${plural(numberIn(data, "to"), "set", "sets")} (${said(data, "from")} now).`,
+  "progress/try-set": (data, names) =>
+    `${form(data, names)}: the first set with ${load(data, "load")}, ${amount(data)}; the others stay.`,
+  "progress/begin-again": (data, names) => {
     const weight = loadIn(data, "load");
-    const lifted = weight === undefined ? "" : ` with ${weight}`;
-    return `${listed(done)} in the last set${lifted}: ${said(data, "over")} or more over the goal of ${said(data, "goal")}, 2 sessions running. ${reserve}`;
+    const reserve = numberIn(data, "reserve");
+    const left = Number.isFinite(reserve) ? `, ${printNumber(reserve)} or more in reserve` : "";
+    return `${form(data, names)}: begin again with ${plural(numberIn(data, "sets"), "set", "sets")}${weight === undefined ? "" : ` of ${weight}`}${left}.`;
   },
+  "progress/two-for-two": (data) =>
+    `${lastSets(data)}: ${said(data, "over")} or more over the goal of ${said(data, "goal")}, 2 sessions running. ${inReserve(data)}`,
+  "progress/top-reached": (data) =>
+    `${lastSets(data)}: the goal of ${said(data, "goal")} reached, 2 sessions running. ${inReserve(data)}`,
   "progress/step-fine": (data) => `${step(data)}; up to ${said(data, "most")} % is a usual step.`,
   "progress/step-too-large": (data) =>
     `${step(data)}, and up to ${said(data, "most")} % is usual: more repetitions come first.`,
@@ -89,6 +144,64 @@ export const progressReasons: Readonly<Record<ProgressCode, Say>> = {
   },
   "progress/shares-stress": (data, names) =>
     `${form(data, names)} stresses the same: ${listed(wordsIn(data, "tags").map((tag) => tags[tag as keyof typeof tags] ?? tag))}.`,
+  "progress/all-sets": (data) =>
+    `${said(data, "goal")} in every set${withLoad(data)} on ${days(data)}, 2 sessions running.`,
+  "progress/likely": (data) => `${chance(data)}.`,
+  "progress/unlikely": (data) => `Only ${chance(data)}: the step waits.`,
+  "progress/likely-hold": (data) =>
+    `${said(data, "chance")} % sure: ${said(data, "seconds")} s held; from ${plural(numberIn(data, "sessions"), "session", "sessions")}.`,
+  "progress/more-in-reserve": (data) =>
+    `At least ${reserves(data)} left in every set${withLoad(data)} (${range(data, "asked")} asked).`,
+  "progress/less-in-reserve": (data) =>
+    `Only ${reserves(data)} left in a set${withLoad(data)} (${range(data, "asked")} asked).`,
+  "progress/reserve-missing": (data) =>
+    `Cannot judge: the reserve of the last ${said(data, "sessions")} sessions was not said, and the load follows it.`,
+  "progress/held": (data) => `${said(data, "seconds")} s or more in every hold on ${days(data)}.`,
+  "progress/hold-full": (data, names) =>
+    `${said(data, "most")} s is where ${form(data, names)} ends: a harder form tells more than more seconds.`,
+  "progress/gate-met": (data) => {
+    const done = dataIn(data, "amount") ?? {};
+    const unit = UNITS[said(done, "kind")] ?? MISSING;
+    return `${plural(numberIn(data, "sets"), "set", "sets")} of ${said(done, "value")} ${unit} on ${days(data)}: enough for the next form.`;
+  },
+  "progress/gate-conditions": (data) => `To be seen by the coach: ${listed(wordsIn(data, "conditions"))}.`,
+  "progress/try-first": (data, names) => `Try one set of 3 to 5 of ${form(data, names)} first; a hold at its shortest.`,
+  "progress/gate-too-soon": (data, names) =>
+    `Enough for ${form(data, names)}, but the two sessions lie less than ${said(data, "days")} days apart.`,
+  "progress/contacts-done": (data) =>
+    `All done on ${days(data)}: ${said(data, "from")} contacts to ${said(data, "to")}, of ${said(data, "most")} at most.`,
+  "progress/under-floor": (data) => {
+    const unit = UNITS[said(data, "kind")] ?? MISSING;
+    const first = `${said(data, "done")} ${unit} in the first set${withLoad(data)} on ${sheet.shortDay(said(data, "on"))}`;
+    return numberIn(data, "sessions") === 1
+      ? `${first}: ${said(data, "floor")} asked, and at ${said(data, "limit")} one session is enough to go back.`
+      : `${first}: under the ${said(data, "floor")} asked, 2 sessions running.`;
+  },
+  "progress/technique-lost": (data) =>
+    `Technique lost on ${days(data)}: nothing rises before ${said(data, "clean")} clean sessions running.`,
+  "progress/technique-unseen": (data) =>
+    `Under ${said(data, "under")}: a load rises only when technique was seen to be kept, ${said(data, "clean")} sessions running.`,
+  "progress/last-clean": (data) =>
+    `${load(data, "load")} on ${sheet.shortDay(said(data, "on"))} was the last clean load.`,
+  "progress/fast-rise": (data) =>
+    `${load(data, "from")} to ${load(data, "to")} in ${plural(numberIn(data, "days"), "day", "days")}: ${said(data, "percent")} % a week, more than strength grows (${said(data, "most")} %). Look first.`,
+  "progress/morning-unanswered": (data) =>
+    `The morning after ${sheet.shortDay(said(data, "on"))} is not answered (${said(data, "where")}): nothing rises.`,
+  "progress/morning-late": (data) =>
+    `The morning after ${sheet.shortDay(said(data, "on"))} was answered more than ${plural(numberIn(data, "days"), "day", "days")} late (${said(data, "where")}): nothing rises.`,
+  "progress/morning-normal": (data) =>
+    `${said(data, "morning")} of 10 the morning after, ${said(data, "where")}; usual is ${said(data, "usual")}.`,
+  "progress/morning-above": (data) =>
+    `${said(data, "morning")} of 10 the morning after ${sheet.shortDay(said(data, "on"))}, ${said(data, "where")}; usual is ${said(data, "usual")}, ${said(data, "most")} at most${data["rising"] === true ? ", and it rises" : ""}.`,
+  "progress/weekly-growth": (data) =>
+    `${muscle(data)}: ${said(data, "from")} sets a week to ${said(data, "to")}; ${said(data, "most")} at most in four weeks.`,
+  "progress/comeback": (data) => {
+    const cause = data["ill"] === true ? " after illness" : "";
+    return `${plural(numberIn(data, "days"), "day", "days")} without it${cause}, since ${sheet.shortDay(said(data, "since"))}${loadIn(data, "load") === undefined ? "" : `, last${withLoad(data)}`}. By the ${said(data, "rule") === "gentle" ? "gentle" : "stricter"} rule sets are cut more than load; what is printed ranges from no loss in 3 weeks to half the load.`;
+  },
+  "progress/well-first": () => "With fever, or signs in the chest, there is no session.",
+  "progress/back-again": (data) =>
+    `Done as asked on ${days(data)} since the break; ${load(data, "load")} was the load before it.`,
   "progress/stop-sign": (data) => `${said(data, "where")}: everything waits until a doctor has been asked.`,
 };
 

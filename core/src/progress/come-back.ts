@@ -1,0 +1,149 @@
+import { lossAway } from "../capacity/index.ts";
+import { ageOn, printDay } from "../day.ts";
+import type { Dose, Patch, Reason, SetDose } from "../model/index.ts";
+import type { SourceId } from "../sources.ts";
+import { type Load, massOf } from "../units.ts";
+import type { DoseState, NextDose } from "./dose-state.ts";
+import { likely } from "./likely.ts";
+import { plain, reason } from "./reasons.ts";
+import { allAsked, amountDone, BREAK_DAYS, floorOf, trained } from "./trained.ts";
+
+/**
+ * A named rule for the first session after time away, since what is printed conflicts: from "strength barely falls in
+ * two or three weeks" to "at most half, and two weeks of ramp for each week off".
+ */
+export interface ComebackRule {
+  readonly id: "gentle" | "half first";
+  readonly source: SourceId;
+  /** Share of the last load; after illness the lower. */
+  readonly share: { readonly well: number; readonly ill: number };
+  /** Share of the sets, rounded up. */
+  readonly sets: number;
+  /** So many more in reserve. */
+  readonly reserve: number;
+}
+
+export const COMEBACK_RULES: readonly ComebackRule[] = [
+  { id: "gentle", source: "ours", share: { well: 0.9, ill: 0.85 }, sets: 0.5, reserve: 1 },
+  { id: "half first", source: "practice", share: { well: 0.5, ill: 0.5 }, sets: 0.5, reserve: 2 },
+];
+/** Sessions done as asked after the break, from which the load before it comes back. Ours, no source. */
+const SESSIONS_BACK = 2;
+
+/**
+ * The first dose after 14 days or more without a slot's form: a lighter load that is here, half the sets, one more in
+ * reserve. Sets are cut more than load, since strength stays longer than the habit of work; what time away takes by the
+ * published figures comes off besides. The stricter rule stands under the others.
+ *
+ * @returns undefined when there was no break, or the slot asks for that little already
+ * @source ogasawara2013, halonen2024, nascimento2022, ours
+ */
+export function comeBack(state: DoseState): NextDose | undefined {
+  const last = trained(state).at(-1);
+  if (last === undefined || last.asked.exercise !== state.exercise.id) return undefined;
+  const days = state.today - state.dayOf(last.at);
+  if (!(days >= BREAK_DAYS)) return undefined;
+  const lifted = last.sets.findLast(({ lifted }) => lifted !== undefined)?.lifted;
+  const ill = state.sickOn.some((day) => day > state.dayOf(last.at) - BREAK_DAYS / 2);
+  const [patch, ...others] = COMEBACK_RULES.map((rule) => patchBy(rule, state, lifted, days, ill));
+  if (patch === undefined || isAsked(state, patch)) return undefined;
+  const rule = COMEBACK_RULES[0]!;
+  const because = reason("progress/comeback", {
+    exercise: state.exercise.id,
+    days,
+    ill,
+    rule: rule.id,
+    load: plain(lifted),
+    since: printDay(state.dayOf(last.at)),
+  });
+  const told: Reason[] = ill ? [reason("progress/well-first", {})] : [];
+  return { kind: "down", patch, evidence: [because, ...told], refused: [], others, since: last.n };
+}
+
+function patchBy(rule: ComebackRule, state: DoseState, lifted: Load | undefined, days: number, ill: boolean): Patch {
+  const { slot, home, exercise } = state;
+  const lost = lossAway(days / 7, { age: ageOn(state.person.born, state.today) });
+  const share = (ill ? rule.share.ill : rule.share.well) * Math.exp(-lost);
+  const load = lifted === undefined ? undefined : under(state, lifted, share);
+  const sets = home.sets.slice(0, Math.ceil(home.sets.length * rule.sets)).map((set): SetDose => {
+    const { percent: _, ...kept } = set;
+    const span = set.reserve ?? { from: 2, to: 2 };
+    const reserve = { from: span.from + rule.reserve, to: span.to + rule.reserve };
+    const withReserve = set.amount.kind === "hold" || set.amount.kind === "contacts" ? kept : { ...kept, reserve };
+    return load === undefined ? withReserve : { ...withReserve, load };
+  });
+  const dose: Dose = { ...home, sets };
+  return { slot: slot.key, change: "reps", dose, exercise: exercise.id };
+}
+
+/** The hardest load here that is at most such a share of one lifted; with help, at least so much the more help. */
+function under({ loads, exercise }: DoseState, lifted: Load, share: number): Load | undefined {
+  const helps = exercise.loadMeaning === "assist";
+  const fits = loads.filter((each) =>
+    helps ? massOf(each) >= massOf(lifted) * (2 - share) : massOf(each) <= massOf(lifted) * share,
+  );
+  return fits.at(-1) ?? loads[0];
+}
+
+function isAsked({ slot }: DoseState, patch: Patch): boolean {
+  return (
+    patch.change === "reps" && slot.dose.sets.length <= patch.dose.sets.length && slot.dose.sets[0]?.load !== undefined
+  );
+}
+
+/**
+ * The load before the break, once two sessions after it were done as asked. It is no new load, so it is no step; where
+ * the record makes it unlikely, the hardest between that is not.
+ *
+ * @returns undefined where there was no break lately, or its load is back
+ * @source ours
+ */
+export function backAgain(state: DoseState): NextDose | undefined {
+  const done = trained(state);
+  const after = done.slice(-SESSIONS_BACK);
+  const before = done.at(-SESSIONS_BACK - 1);
+  if (before === undefined || after.length < SESSIONS_BACK) return undefined;
+  const day = ({ at }: (typeof done)[number]) => state.dayOf(at);
+  const isBreak = day(after[0]!) - day(before) >= BREAK_DAYS;
+  if (!isBreak || state.today - day(after.at(-1)!) >= BREAK_DAYS) return undefined;
+  const asAsked = after.every((session) => {
+    const sets = allAsked(session);
+    return sets?.every((set) => set.exercise === state.exercise.id && (amountDone(set) ?? -1) >= (floorOf(set) ?? 0));
+  });
+  const old = before.sets.findLast(({ lifted }) => lifted !== undefined)?.lifted;
+  const now = after.at(-1)!.sets.findLast(({ lifted }) => lifted !== undefined)?.lifted;
+  if (asAsked !== true || old === undefined || now === undefined) return undefined;
+  const { slot, exercise, home } = state;
+  const helps = exercise.loadMeaning === "assist";
+  const between = state.loads.filter(
+    (each) =>
+      (helps ? massOf(each) < massOf(now) : massOf(each) > massOf(now)) &&
+      (helps ? massOf(each) >= massOf(old) : massOf(each) <= massOf(old)),
+  );
+  const asked = home.sets[0];
+  const reps = asked?.amount.kind === "reps" ? asked.amount.span.from : undefined;
+  if (reps === undefined) return undefined;
+  const chances = between.map((load) => ({
+    load,
+    chance: likely(state, { load, reps, reserve: asked?.reserve?.from ?? 0, set: home.sets.length - 1 }),
+  }));
+  const to = chances.findLast(({ chance }) => chance === undefined || chance.chance >= 0.5);
+  if (to === undefined) return undefined;
+  const { load, chance } = to;
+  return {
+    kind: "up",
+    patch: { slot: slot.key, change: "load", load, exercise: exercise.id },
+    evidence: [
+      reason("progress/back-again", {
+        exercise: exercise.id,
+        load: plain(old),
+        sessions: after.map((session) => ({ on: printDay(day(session)) })),
+      }),
+      ...(chance === undefined ? [] : [chance.because]),
+    ],
+    ...(chance === undefined ? {} : { certainty: { chance: chance.chance, sessions: chance.sessions } }),
+    refused: [],
+    others: [],
+    since: Math.min(...after.map(({ n }) => n)),
+  };
+}

@@ -1,0 +1,80 @@
+import { forecast, forecastHold } from "../capacity/index.ts";
+import { onScale } from "../loads/index.ts";
+import type { Exercise, Person, Reason } from "../model/index.ts";
+import { inKg, type Load } from "../units.ts";
+import type { Certainty, DoseState } from "./dose-state.ts";
+import { plain, reason } from "./reasons.ts";
+
+/** From this chance on a step is taken before the published rule asks for it; under the other it waits. Ours, no source. */
+export const SURE = 0.85;
+export const UNLIKELY = 0.5;
+/** Sessions behind a forecast from which it may speak for a step. Ours, no source. */
+export const ENOUGH_SESSIONS = 4;
+
+/** A chance with what it is the chance of. */
+export interface Likely extends Certainty {
+  readonly because: Reason;
+  /** Enough is known of this kind of set to go by it. */
+  readonly founded: boolean;
+}
+
+/**
+ * How likely somebody does so many repetitions with a load and leaves what was asked, in the last of so many sets.
+ *
+ * @returns undefined where nothing is known of it
+ */
+export function likely(
+  state: Pick<DoseState, "capacity" | "exercise" | "person">,
+  {
+    load,
+    reps,
+    reserve,
+    set,
+  }: { readonly load: Load | undefined; readonly reps: number; readonly reserve: number; readonly set: number },
+): Likely | undefined {
+  const { capacity, exercise } = state;
+  const kg = kgMoved(exercise, state.person, load);
+  if (capacity.kind === "unknown" || kg === undefined) return undefined;
+  const told = forecast(capacity, { kg, reserve, set });
+  if (told === undefined) return undefined;
+  const chance = Math.round(told.atLeast(reps) * 1000) / 1000;
+  const { sessions, carried } = told;
+  const data = {
+    exercise: exercise.id,
+    chance: percent(chance),
+    reps,
+    load: plain(load),
+    reserve,
+    sessions,
+    carried: carried ?? null,
+  };
+  const founded = carried === undefined && sessions >= ENOUGH_SESSIONS;
+  return { chance, sessions, because: reason("progress/likely", data), founded };
+}
+
+/** How likely a hold lasts so many seconds. @returns undefined where nothing is known of it */
+export function likelyHold(
+  { capacity, exercise }: Pick<DoseState, "capacity" | "exercise">,
+  seconds: number,
+): Likely | undefined {
+  const told = capacity.kind === "unknown" ? undefined : forecastHold(capacity);
+  if (told === undefined) return undefined;
+  const chance = Math.round(told.atLeast(seconds) * 1000) / 1000;
+  const data = { exercise: exercise.id, chance: percent(chance), seconds, sessions: told.sessions };
+  const founded = told.sessions >= ENOUGH_SESSIONS;
+  return { chance, sessions: told.sessions, because: reason("progress/likely-hold", data), founded };
+}
+
+/** Never 0 or 100: no forecast is certain. */
+function percent(chance: number): number {
+  return Math.min(99, Math.max(1, Math.round(chance * 100)));
+}
+
+/** What a capacity is counted in: kilograms moved, of one hand where loads are said per hand, 1 for the body alone. */
+function kgMoved(exercise: Exercise, person: Person, load: Load | undefined): number | undefined {
+  const { loadMeaning } = exercise;
+  if (loadMeaning === "body only" || loadMeaning === "height" || loadMeaning === "none") return 1;
+  const mass = onScale(exercise, person, load);
+  if (mass === undefined || !(mass > 0)) return undefined;
+  return inKg(mass) / (loadMeaning === "per hand" ? 2 : 1);
+}
