@@ -1,150 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { capacityOf } from "../capacity/index.ts";
-import { addDays, type Day, day } from "../day.ts";
-import { foldRecord, logOf, slotHistory } from "../measures/index.ts";
-import type { Caution, Exercise, Patch, Person, Place, Plan, SetDone, SetDose } from "../model/index.ts";
-import {
-  madeUpCatalogue,
-  madeUpEvent,
-  madeUpExercise,
-  madeUpPerson,
-  madeUpPhase,
-  madeUpPlace,
-  madeUpProgramme,
-  madeUpSession,
-  madeUpSlot,
-  plainHash,
-  sets,
-} from "../testing/index.ts";
-import { type ProgressInput, painOn, proposalsFor } from "./index.ts";
+import { addDays } from "../day.ts";
+import { slotHistory } from "../measures/index.ts";
+import type { Caution, Patch } from "../model/index.ts";
+import { setDone as done, madeUpExercise, reps, SLOT_START as START, slotTrained } from "../testing/index.ts";
+import { painOn, proposalsFor } from "./index.ts";
 
-const START = day("2027-03-01");
-const DAY_MS = 86_400_000;
 const kg = (value: number) => ({ value, unit: "kg" }) as const;
-
-interface Case {
-  readonly exercise: Exercise;
-  readonly set: SetDose;
-  readonly sets: number;
-  readonly load?: number;
-  readonly place: Partial<Place>;
-  readonly person?: Partial<Person>;
-  /** Days after the start, with what was done in every set. */
-  readonly did: readonly (readonly [daysOn: number, said: Partial<SetDone>])[];
-  /** Pain noted in the sessions, by their number. */
-  readonly hurts?: Readonly<Record<number, { readonly where: string; readonly howMuch: number }>>;
-  /** How much it hurt the morning after, by the number of the session, and how many days late that was said. */
-  readonly mornings?: Readonly<Record<number, readonly [howMuch: number, daysOn: number]>>;
-  readonly today: number;
-}
-
-/** One slot trained on the days of a case. */
-function inputOf({
-  exercise,
-  set,
-  sets: count,
-  load,
-  place,
-  person,
-  did,
-  hurts,
-  mornings,
-  today,
-}: Case): ProgressInput {
-  const dose = sets(count, set);
-  const slot = madeUpSlot(exercise.id, exercise.pattern, dose, {
-    slot: "it",
-    way: set.amount.kind === "hold" ? "hold time" : "reps then load",
-  });
-  const programme = madeUpProgramme([], {
-    phases: [madeUpPhase([madeUpSession("a", 60, [slot])], { key: "base", weeks: 12 })],
-  });
-  const plan: Plan = {
-    id: "plan-1",
-    person: "ana",
-    programme: "hash",
-    made: { engine: "1", catalogue: "c", state: "s", decisions: "d" },
-    firmTo: { phase: "base" },
-    notes: [],
-    phases: [
-      {
-        key: "base",
-        title: "Base",
-        score: { must: 0, want: 0, bound: 0, proven: true },
-        weeks: Array.from({ length: 12 }, (_, week) => ({
-          week: week + 1,
-          light: false,
-          sessions: [
-            {
-              key: "a",
-              title: "A",
-              warmup: [],
-              blocks: [
-                {
-                  kind: "straight",
-                  slots: [
-                    {
-                      key: "it",
-                      exercise: exercise.id,
-                      dose,
-                      ...(load === undefined ? {} : { load: kg(load) }),
-                      why: [],
-                      offer: [],
-                    },
-                  ],
-                },
-              ],
-              conditioning: [],
-              open: [],
-              minutes: { low: 10, high: 20 },
-            },
-          ],
-        })),
-      },
-    ],
-  };
-  let n = 0;
-  const morning = (number: number, at: number) => {
-    const said = mornings?.[number];
-    if (said === undefined) return [];
-    const data = { hurt: `hurt-${number}`, howMuch: said[0] };
-    return [madeUpEvent(`morning-${number}`, ++n, "next-morning", data, { at: at + said[1] * DAY_MS })];
-  };
-  const events = did.flatMap(([daysOn, said], number) => {
-    const of = { plan: "plan-1", session: `base/${number + 1}/a`, slot: "it" };
-    const at = (START + daysOn) * DAY_MS;
-    const done: SetDone = { exercise: exercise.id, reps: "as asked", load: "as asked", reserve: "not said", ...said };
-    const pain = hurts?.[number];
-    return [
-      ...Array.from({ length: count }, (_, index) =>
-        madeUpEvent(`set-${number}-${index}`, ++n, "set-done", done, { of: { ...of, set: index }, at }),
-      ),
-      ...(pain === undefined ? [] : [madeUpEvent(`hurt-${number}`, ++n, "hurt", pain, { of: { ...of, set: 0 }, at })]),
-      ...morning(number, at),
-    ];
-  });
-  const record = foldRecord(events);
-  return {
-    plan,
-    programme,
-    person: madeUpPerson(person),
-    place: madeUpPlace(place),
-    catalogue: madeUpCatalogue([exercise]),
-    record,
-    log: logOf(plan, record, () => undefined),
-    today: addDays(START, today),
-    dayOf: (at) => Math.floor(at / DAY_MS) as Day,
-    edges: { free: 2, most: 5 },
-    engine: "1",
-    hash: plainHash,
-  };
-}
-
-const reps = (from: number, to: number): SetDose => ({ amount: { kind: "reps", span: { from, to } }, eachSide: false });
-const done = (count: number, reserve?: number): Partial<SetDone> => ({
-  reps: count,
-  ...(reserve === undefined ? {} : { reserve }),
-});
+const range = (from: number, to: number) => reps({ from, to });
 
 describe("pr-01: lateral raise with 5 kg dumbbells, 10–15 repetitions, and the next pair is 7.5 kg", () => {
   const raise = madeUpExercise({
@@ -154,9 +17,9 @@ describe("pr-01: lateral raise with 5 kg dumbbells, 10–15 repetitions, and the
     muscles: { "side shoulder": 1 },
   });
   const women = (pairs: readonly number[], count: number, reserve?: number) =>
-    inputOf({
+    slotTrained({
       exercise: raise,
-      set: reps(10, 15),
+      set: range(10, 15),
       sets: 3,
       load: 5,
       place: { equipment: { dumbbell: 4 }, dumbbells: { loads: pairs.map(kg), pairs: true } },
@@ -209,7 +72,7 @@ describe("pr-01: lateral raise with 5 kg dumbbells, 10–15 repetitions, and the
       ] as const,
       today: 5,
     };
-    const [item] = proposalsFor(inputOf({ exercise, set: reps(15, 25), sets: 3, load: 5, place, did, today }));
+    const [item] = proposalsFor(slotTrained({ exercise, set: range(15, 25), sets: 3, load: 5, place, did, today }));
     expect(item!.proposal.patch).toMatchObject({ change: "load", load: kg(7.5) });
     expect(item!.proposal.evidence).toContainEqual({ code: "progress/expect", data: { load: kg(7.5), reps: 8 } });
   });
@@ -219,9 +82,9 @@ describe("pr-05: squat 5 × 5 at 100 kg, then two weeks of flu", () => {
   const squat = madeUpExercise({ id: "back-squat", loadMeaning: "total", needs: [["barbell"], ["plates"]] });
   const on = (today: number) =>
     proposalsFor(
-      inputOf({
+      slotTrained({
         exercise: squat,
-        set: reps(5, 5),
+        set: range(5, 5),
         sets: 5,
         load: 100,
         place: {
@@ -269,9 +132,9 @@ describe("pr-09: a sore knee at the leg press, 3 and then 4 of 10", () => {
     who: "physiotherapist",
   };
   const pained = (howMuch: number, cautions: readonly Caution[]) =>
-    inputOf({
+    slotTrained({
       exercise: press,
-      set: reps(8, 10),
+      set: range(8, 10),
       sets: 3,
       load: 45,
       place: { equipment: { "leg press": 1 }, stacks: { "leg press": { unit: "kg", pins: [40, 45, 49, 55] } } },
@@ -300,113 +163,9 @@ describe("pr-09: a sore knee at the leg press, 3 and then 4 of 10", () => {
   });
 });
 
-describe("pr-09: the morning after", () => {
-  const press = madeUpExercise({
-    id: "leg-press",
-    loadMeaning: "stack",
-    needs: [["leg press"]],
-    stress: { knee_deep: 2 },
-  });
-  const caution: Caution = {
-    tag: "knee_deep",
-    ceiling: 3,
-    from: START,
-    recheck: addDays(START, 60),
-    who: "physiotherapist",
-  };
-  const log = (mornings: Case["mornings"], loads = [40, 45, 50]) =>
-    proposalsFor(
-      inputOf({
-        exercise: press,
-        set: reps(8, 10),
-        sets: 3,
-        load: loads.at(-1)!,
-        place: { equipment: { "leg press": 1 }, stacks: { "leg press": { unit: "kg", pins: [40, 45, 49, 50, 55] } } },
-        person: { cautions: [caution] },
-        did: loads.map((load, index) => [index * 3, { ...done(12), load: kg(load) }] as const),
-        hurts: { 0: { where: "knee", howMuch: 3 }, 1: { where: "knee", howMuch: 4 }, 2: { where: "knee", howMuch: 4 } },
-        ...(mornings === undefined ? {} : { mornings }),
-        today: 8,
-      }),
-    );
-  const first = { 0: [2, 1], 1: [2, 1] } as const;
-
-  test("above usual the morning after the third session: back from 50 kg", () => {
-    const [item] = log({ ...first, 2: [5, 1] });
-    expect(item!.proposal.patch).toMatchObject({ change: "load", load: kg(49) });
-    expect(item!.proposal.evidence.map(({ code }) => code)).toContain("progress/morning-above");
-    expect(item!.stop).toBe(false);
-  });
-
-  test("its neighbours: a normal morning lets it rise; none, or one three days late, holds it", () => {
-    expect(log({ ...first, 2: [2, 1] }, [45, 45, 45]).map(({ proposal }) => proposal.patch)).toMatchObject([
-      { change: "load", load: kg(49) },
-    ]);
-    expect(log(first, [45, 45, 45])).toEqual([]);
-    expect(log({ ...first, 2: [2, 3] }, [45, 45, 45])).toEqual([]);
-  });
-
-  test("rising from morning to morning takes it down, though each is only one more", () => {
-    const [item] = log({ 0: [2, 1], 1: [3, 1], 2: [4, 1] });
-    expect(item!.proposal.evidence).toContainEqual(
-      expect.objectContaining({ code: "progress/morning-above", data: expect.objectContaining({ rising: true }) }),
-    );
-  });
-});
-
-describe("pr-07: a boy of 16 whose goblet squat goes from 8 to 28 kg in two weeks", () => {
-  const goblet = madeUpExercise({ id: "goblet-squat", loadMeaning: "one implement", needs: [["kettlebell"]] });
-  const bells = [8, 12, 16, 20, 24, 28, 32];
-  const squats = (loads: readonly number[], lostFrom: number, more: Partial<Case> = {}) =>
-    proposalsFor(
-      inputOf({
-        exercise: goblet,
-        set: reps(8, 10),
-        sets: 3,
-        load: loads.at(-1)!,
-        place: { equipment: { kettlebell: 7 }, kettlebells: bells.map(kg) },
-        person: { born: day("2011-01-10"), status: "novice" },
-        did: loads.map(
-          (load, index) =>
-            [
-              [0, 2, 4, 7, 9, 11, 14, 16][index]!,
-              { ...done(12), load: kg(load), technique: index >= lostFrom ? "lost" : "kept" },
-            ] as const,
-        ),
-        today: 17,
-        ...more,
-      }),
-    );
-  const rise = [8, 12, 16, 20, 24, 28];
-
-  test("heels lift from the fifth session on: back to 20 kg, the last clean load, and not up", () => {
-    const [item] = squats(rise, 4, { today: 12 });
-    expect(item!.proposal.patch).toMatchObject({ change: "load", load: kg(20) });
-    expect(item!.proposal.evidence.map(({ code }) => code)).toEqual(["progress/technique-lost", "progress/last-clean"]);
-  });
-
-  test("the rate alone, from 8 to 28 kg in eleven days, asks for a look before more", () => {
-    expect(squats(rise, 9, { today: 12 })).toEqual([]);
-  });
-
-  test("its neighbours: at a usual rate, kept and seen, 20 kg may come after 18; unseen under 18 it may not", () => {
-    const place = {
-      equipment: { kettlebell: 7 },
-      kettlebells: [18, 19, 20].map(kg),
-    };
-    const steady = [18, 18, 18, 18];
-    expect(squats(steady, 9, { place, today: 9 }).map(({ proposal }) => proposal.patch)).toMatchObject([
-      { change: "load", load: kg(19) },
-    ]);
-    const unseen = steady.map((load, index) => [index * 2, { ...done(12), load: kg(load) }] as const);
-    expect(squats(steady, 9, { place, today: 9, did: unseen })).toEqual([]);
-    expect(squats(steady, 9, { place, today: 9, did: unseen, person: {} })).toHaveLength(1);
-  });
-});
-
 describe("pr-11: a plank that got longer every week", () => {
   const plank = madeUpExercise({ id: "plank", amounts: "hold", mode: "hold", hold: { from: 10, to: 60, step: 5 } });
-  const held = inputOf({
+  const held = slotTrained({
     exercise: plank,
     set: { amount: { kind: "hold", span: { from: 60, to: 60 } }, eachSide: false },
     sets: 1,
@@ -433,9 +192,9 @@ describe("pr-11: a plank that got longer every week", () => {
 
   test("its neighbour, repetitions with a bar, is told", () => {
     const squat = madeUpExercise({ id: "back-squat", loadMeaning: "total" });
-    const lifted = inputOf({
+    const lifted = slotTrained({
       exercise: squat,
-      set: reps(5, 5),
+      set: range(5, 5),
       sets: 1,
       load: 60,
       place: {},

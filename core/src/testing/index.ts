@@ -12,4 +12,5 @@ export * from "./printed-movements.ts";
 export * from "./published.ts";
 export * from "./recorded.ts";
 export * from "./situation.ts";
+export * from "./slot-trained.ts";
 export * from "./test-check.ts";
