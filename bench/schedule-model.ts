@@ -26,10 +26,11 @@ function columnsOf(task: CalendarTask): Column[] {
   return task.sessions.flatMap((session, index) =>
     task.windows.flatMap((windows, dayIndex): Column[] => {
       const day = addDays(task.start, dayIndex);
-      const home = session.week * task.weekDays;
+      const begins = session.week * task.weekDays;
+      const home = task.weeks?.[session.week] ?? { first: begins, last: begins + task.weekDays - 1 };
       const may = session.days
         ? session.days.includes(day)
-        : dayIndex >= home && dayIndex < home + task.weekDays + task.carry;
+        : dayIndex >= home.first && dayIndex <= home.last + task.carry;
       const starts = new Map<string, Placement>();
       for (const { from, to, place } of may ? windows : []) {
         if (to - from < session.minutes || (place !== undefined && session.lackedAt?.includes(place))) continue;

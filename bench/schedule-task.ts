@@ -94,5 +94,12 @@ export function anyTask(seed: number): CalendarTask {
     gapHours: [24, 48, 48, 48, 72, 96][whole(6)]!,
     ...(often(0.25) ? { gapIsMust: true as const } : {}),
     ...(often(0.5) ? { before: { inRow: whole(3), past } } : {}),
+    ...(often(0.2) ? { weeks: cutInTwo(weeks, weekDays, 1 + whole(weekDays - 1), 1 + whole(5)) } : {}),
   };
+}
+
+/** Weeks of which the first is cut in two after some days, and those that follow come so many days later. */
+function cutInTwo(weeks: number, weekDays: number, after: number, wait: number): NonNullable<CalendarTask["weeks"]> {
+  const at = (day: number) => (day < after ? day : day + wait);
+  return Array.from({ length: weeks }, (_, n) => ({ first: at(n * weekDays), last: at((n + 1) * weekDays - 1) }));
 }

@@ -14,4 +14,5 @@ export * from "./sessions-to-place.ts";
 export type * from "./task.ts";
 export * from "./ways-of-week.ts";
 export * from "./week-of.ts";
+export * from "./weeks-of.ts";
 export * from "./windows-of.ts";

@@ -24,6 +24,12 @@ export const CALENDAR_CODES = [
   /** from, to, days: training days in a row; most: the rule; others: free days of those weeks that could be used instead */
   "calendar/in-a-row",
   // Of the whole plan, and of its weeks.
+  /** from, to, days: without training; what falls into them falls away */
+  "calendar/away",
+  /** from, to, days: the weeks of the plan stand still, and go on where they stood */
+  "calendar/waits",
+  /** from, to, days: hours instead of the usual ones */
+  "calendar/other-hours",
   /** count, more: true when there are more than can be counted; plans that are as good */
   "calendar/equal-plans",
   /** begins: weekday; weeks: each with first: its first day, name: the ISO one, or null; sessions */

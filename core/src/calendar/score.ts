@@ -62,7 +62,8 @@ export function score(
     );
     window += Math.min(...fitting.map(({ cost }) => cost));
     if (announced && !(announced.day === day && announced.start === start && announced.place === place)) moved += 8;
-    late += 15 * Math.max(0, day - task.start - ((week + 1) * task.weekDays - 1));
+    const lastDay = task.weeks ? task.weeks[week]!.last : (week + 1) * task.weekDays - 1;
+    late += 15 * Math.max(0, day - task.start - lastDay);
   }
   const days = new Set(placements.map(({ day }) => day - task.start));
   const trainedBefore = (day: number) => days.has(day - 1) || (day === 0 && (task.before?.inRow ?? 0) > 0);

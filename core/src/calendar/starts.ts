@@ -14,11 +14,12 @@ export interface Start {
  * @returns indexes of days; `last` is before `first` when none of them lies in the task
  */
 export function span(task: CalendarTask, session: TaskSession): { first: number; homeEnd: number; last: number } {
-  const week = session.week * task.weekDays;
-  const homeEnd = week + task.weekDays - 1;
+  const own = task.weeks?.[session.week];
+  const week = own?.first ?? session.week * task.weekDays;
+  const homeEnd = own?.last ?? week + task.weekDays - 1;
   if (session.days) {
-    const own = session.days.map((day) => day - task.start).filter((day) => day >= 0 && day < task.days);
-    return { first: Math.min(task.days, ...own), homeEnd, last: Math.max(-1, ...own) };
+    const days = session.days.map((day) => day - task.start).filter((day) => day >= 0 && day < task.days);
+    return { first: Math.min(task.days, ...days), homeEnd, last: Math.max(-1, ...days) };
   }
   return { first: week, homeEnd, last: Math.min(homeEnd + task.carry, task.days - 1) };
 }

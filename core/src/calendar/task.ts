@@ -48,6 +48,8 @@ export interface CalendarTask {
   readonly sessions: readonly TaskSession[];
   /** Length of a week: 7, or the length of a rota. */
   readonly weekDays: number;
+  /** The first and the last day of each home week, counted from the first day, where they do not simply follow. */
+  readonly weeks?: readonly { readonly first: number; readonly last: number }[];
   /** For each of the days, in any order. */
   readonly windows: readonly (readonly TaskWindow[])[];
   readonly carry: number;
@@ -138,9 +140,20 @@ export function checkTask(task: CalendarTask): void {
     must(whole(window.to, window.from + 1, MINUTES_A_DAY), "a window must close after it opens, by 1440", window.to);
     must(whole(window.cost, 0, 1000), "the cost of a window must be a whole number from 0 to 1000", window.cost);
   }
+  let end = -1;
+  for (const { first, last } of task.weeks ?? []) {
+    must(whole(first, end + 1, 4000), `a week must begin from day ${end + 1} to 4000`, first);
+    must(whole(last, first, 4000), `a week must end from day ${first} to 4000`, last);
+    end = last;
+  }
+  const mostWeek = task.weeks === undefined ? 4000 : task.weeks.length - 1;
   let week = 0;
   for (const session of task.sessions) {
-    must(whole(session.week, week, 4000), `the home week must be a whole number from ${week} to 4000`, session.week);
+    must(
+      whole(session.week, week, mostWeek),
+      `the home week must be a whole number from ${week} to ${mostWeek}`,
+      session.week,
+    );
     must(whole(session.minutes, 1, MINUTES_A_DAY), "a session must last from 1 to 1440 minutes", session.minutes);
     must(whole(session.hard, 0, MUSCLE_BITS - 1), "hard muscles must be 20 bits", session.hard);
     for (const day of session.days ?? []) must(whole(day, -2e7, 2e7), "its own days must be day numbers", day);

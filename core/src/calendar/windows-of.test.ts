@@ -27,6 +27,19 @@ test("a day away, first and last included, has no window; the day before and aft
   expect(counts).toEqual([1, 1, 0, 0, 0, 1, 1]);
 });
 
+test("hours of other days hold instead of the usual ones and of a rota, first and last day included; days away still beat them", () => {
+  const mornings = [{ day: "wed" as const, from: 420, to: 480, cost: 2, place: "hotel" }];
+  const said = { instead: [{ from: addDays(monday, 1), to: addDays(monday, 3), windows: mornings }] };
+  const usual = windowsOf(madeUpPerson({ ...said, windows: evenings }), madeUpPlace(), monday, 7);
+  expect(usual.map((list) => list.map(({ from }) => from))).toEqual([[1080], [], [420], [], [1080], [1080], [1080]]);
+  expect(usual[2]).toEqual([{ from: 420, to: 480, cost: 2, place: "hotel" }]);
+  const cycle = { length: 2, anchor: monday, days: [{ day: 0, from: 600, to: 660, cost: 0 }] };
+  const rota = windowsOf(madeUpPerson({ ...said, cycle }), madeUpPlace(), monday, 5);
+  expect(rota.map((list) => list.map(({ from }) => from))).toEqual([[600], [], [420], [], [600]]);
+  const away = [{ from: addDays(monday, 2), to: addDays(monday, 2) }];
+  expect(windowsOf(madeUpPerson({ ...said, windows: evenings, away }), madeUpPlace(), monday, 4)[2]).toEqual([]);
+});
+
 test("hours when the place is shut are cut off: closed at midday, closed on Sunday, touching hours are one", () => {
   const person = madeUpPerson({ windows: WEEKDAYS.map((weekday) => ({ day: weekday, from: 600, to: 900, cost: 0 })) });
   const lunch = madeUpPlace({ open: [...open(390, 720, ["mon", "tue"]), ...open(780, 1260, ["mon"])] });

@@ -10,8 +10,8 @@ interface Hours {
 /**
  * When can this person train on each of the coming days?
  *
- * Weekly windows, or those of the rota when there is one, without the days away and without the hours when the place is
- * shut. A window that names another place is cut by the hours of that place, if it is among `others`; a place whose
+ * Weekly windows, or those of the rota when there is one, or what holds instead on that day; without the days away and
+ * without the hours when the place is shut. A window that names another place is cut by the hours of that place, if it is among `others`; a place whose
  * hours nobody has said cuts nothing. Short pieces are kept: whether a session fits into one is for the calendar.
  *
  * @param from first day
@@ -43,12 +43,14 @@ export function windowsOf(
 }
 
 /** @returns how many days the weeks of this person have: 7, or the length of their rota */
-export function weekDaysOf(person: Person): number {
+export function weekDaysOf(person: Pick<Person, "cycle">): number {
   return person.cycle?.length ?? 7;
 }
 
 function statedFor(person: Person, day: Day): readonly Pick<Window, "from" | "to" | "cost" | "place">[] {
   const { cycle } = person;
+  const instead = person.instead.find(({ from, to }) => from <= day && day <= to);
+  if (instead) return instead.windows.filter((window) => window.day === weekdayOf(day));
   if (!cycle) return person.windows.filter((window) => window.day === weekdayOf(day));
   const at = (((day - cycle.anchor) % cycle.length) + cycle.length) % cycle.length;
   return cycle.days.filter((one) => one.day === at);

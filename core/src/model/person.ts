@@ -104,9 +104,19 @@ export interface Pulse {
   readonly on: Day;
 }
 
+/** Days without training, both included. What falls into them falls away, unless the plan waits for the person. */
 export interface Away {
   readonly from: Day;
   readonly to: Day;
+  /** The weeks of the plan stand still and go on afterwards where they stood. */
+  readonly waits?: true;
+}
+
+/** Windows that hold from a day to a day, both included, instead of the usual ones or the rota: a holiday, a course. */
+export interface Instead {
+  readonly from: Day;
+  readonly to: Day;
+  readonly windows: readonly Window[];
 }
 
 export interface Person {
@@ -134,6 +144,7 @@ export interface Person {
   readonly dislikes: readonly ExerciseId[];
   readonly pins: readonly Pin[];
   readonly away: readonly Away[];
+  readonly instead: readonly Instead[];
   readonly screening?: Screening;
   /** Weeks before the plan, in any order. */
   readonly recent?: readonly RecentWeek[];

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { type Day, day } from "../day.ts";
+import { type Day, day, WEEKDAYS } from "../day.ts";
 import type { Catalogue } from "./exercise.ts";
 import type { Problem } from "./finding.ts";
 import type { Person } from "./person.ts";
@@ -74,6 +74,7 @@ test("a short entry, with every default said", () => {
       dislikes: [],
       pins: [],
       away: [],
+      instead: [],
     },
   ]);
 });
@@ -97,7 +98,10 @@ test("everything that can be said of a person", () => {
       likes: "[body-squat]",
       dislikes: "[floor-push-up]",
       pins: "[{ slot: a1, exercise: goblet-squat, sets: 2 }]",
-      away: "[{ from: 2027-02-01, to: 2027-02-01 }]",
+      away: "[{ from: 2027-02-01, to: 2027-02-01 }, { from: 2027-02-08, to: 2027-02-16, waits: true }]",
+      instead: `
+      - { from: 2027-03-01, to: 2027-03-14, windows: daily 06:30–07:30 }
+      - { from: 2027-02-17, to: 2027-02-18, windows: [wed 07:00–07:25 fine at home, thu 10:00–11:00] }`,
       screening:
         "{ outcome: ask a doctor first, on: 2026-12-01, until: 2027-12-01, by: Coach, effort: light, agreed: { on: 2026-12-05, who: Dr A } }",
       note: "two words",
@@ -131,7 +135,25 @@ test("everything that can be said of a person", () => {
       { tag: "floor", ceiling: 1 },
     ],
     pins: [{ slot: "a1", exercise: "goblet-squat", sets: 2 }],
-    away: [{ from: day("2027-02-01"), to: day("2027-02-01") }],
+    away: [
+      { from: day("2027-02-01"), to: day("2027-02-01") },
+      { from: day("2027-02-08"), to: day("2027-02-16"), waits: true },
+    ],
+    instead: [
+      {
+        from: day("2027-03-01"),
+        to: day("2027-03-14"),
+        windows: WEEKDAYS.map((on) => ({ day: on, from: 390, to: 450, cost: 0 })),
+      },
+      {
+        from: day("2027-02-17"),
+        to: day("2027-02-18"),
+        windows: [
+          { day: "wed", from: 420, to: 445, cost: 2, place: "home" },
+          { day: "thu", from: 600, to: 660, cost: 0 },
+        ],
+      },
+    ],
     screening: { outcome: "ask a doctor first", effort: "light", agreed: { who: "Dr A" } },
   });
   expect(Object.keys(person!)).not.toContain("days");
@@ -166,6 +188,10 @@ const CAUTION = "from: 2026-12-01, recheck: 2027-02-23, who: Dr A";
 const SCREEN = "outcome: no reason found, on: 2026-12-01, until: 2027-06-01, by: Coach";
 const DAYS = "mon, tue, wed, thu, fri, sat, sun, mon–fri, daily";
 /** Lines with ▸ before the very character that is at fault, or none where it is the entry that lacks something. */
+/** So many hours on one day, each a quarter of an hour. */
+const hours = (count: number, on: string) =>
+  `[${Array.from({ length: count }, (_, n) => `${on} ${`${n}`.padStart(2, "0")}:00–${`${n}`.padStart(2, "0")}:15`.replace("24:00–24:15", "09:30–09:45")).join(", ")}]`;
+
 const cases: readonly (readonly [Readonly<Record<string, string | undefined>>, string])[] = [
   [{ windows: undefined }, "person/no-day |mon 17:00–18:30|"],
   [{ windows: "▸[]" }, "person/no-day |mon 17:00–18:30|"],
@@ -259,6 +285,38 @@ const cases: readonly (readonly [Readonly<Record<string, string | undefined>>, s
   [{ born: "▸2023-12-02", screening: `{ ${SCREEN} }` }, "person/age 2|5–110|"],
   [{ born: "▸1910-12-02", screening: `{ ${SCREEN} }` }, "person/age 115|5–110|"],
   [{ away: "[{ from: 2027-02-02, to: ▸2027-02-01 }]" }, "date/reversed 2027-02-01|≥ 2027-02-02|"],
+  [{ away: "[{ from: 2027-02-02, to: 2027-02-03, waits: ▸maybe }]" }, "value/type maybe|true, false|"],
+  [{ away: "[{ from: 2027-02-02, to: ▸2028-02-03, waits: true }]" }, "person/long-wait 367|≤ 366|"],
+  [
+    {
+      away: "[{ from: 2027-02-02, to: 2027-12-31, waits: true }, { from: 2028-02-02, to: ▸2028-03-31, waits: true }]",
+    },
+    "person/long-wait 392|≤ 366|",
+  ],
+  [
+    { instead: "[{ from: 2027-02-02, to: ▸2027-02-01, windows: mon 10:00–11:00 }]" },
+    "date/reversed 2027-02-01|≥ 2027-02-02|",
+  ],
+  [{ instead: "[▸{ from: 2027-02-02, to: 2027-02-03 }]" }, "key/missing |text, number|"],
+  [{ instead: "[{ from: 2027-02-02, to: 2027-02-03, windows: ▸mno 10:00–11:00 }]" }, "window/day mno|…|mon"],
+  [{ instead: "[{ from: 2027-02-02, to: 2027-02-03, windows: ▸any 2 of mon tue 10:00–11:00 }]" }, "window/day any|…|"],
+  [{ instead: "[{ from: 2027-02-02, to: 2027-02-03, windows: mon 10:00–11:00 at ▸hotle }]" }, "name/unknown hotle|…|"],
+  [
+    {
+      instead:
+        "[{ from: 2027-02-02, to: 2027-02-08, windows: mon 10:00–11:00 }, { from: ▸2027-02-08, to: 2027-02-09, windows: tue 10:00–11:00 }]",
+    },
+    "person/instead-twice 2027-02-08 – 2027-02-09, 2027-02-02 – 2027-02-08||",
+  ],
+  [{ windows: `▸${hours(25, "mon")}` }, "person/many-windows 25|≤ 24|"],
+  [
+    { windows: undefined, cycle: `{ length: 8, anchor: 2026-03-02, days: ▸${hours(25, "2")} }` },
+    "person/many-windows 25|≤ 24|",
+  ],
+  [
+    { instead: `[{ from: 2027-02-02, to: 2027-02-03, windows: ▸${hours(25, "tue")} }]` },
+    "person/many-windows 25|≤ 24|",
+  ],
   [{ cannot: "[▸flor]" }, "value/choice flor|…|floor"],
   [{ note: '"a▸\\u0007"' }, "name/marks U+0007||"],
   [{ days: "▸8" }, "value/big 8|1–7|"],
@@ -308,10 +366,16 @@ test("at the bounds themselves nothing is told", () => {
     { born: "2021-12-01", screening },
     { born: "1915-12-02", screening },
     { days: "7", minutes: "240" },
+    { windows: hours(24, "mon") },
     { minutes: "10", mass: "{ load: 20 kg, on: 2026-12-01 }" },
     { mass: "{ load: 350 kg, on: 2026-12-01 }" },
     { windows: undefined, cycle: "{ length: 56, anchor: 2026-03-02, days: 56 00:00–24:00 }" },
     { screening: "{ outcome: no reason found, on: 2026-12-01, until: 2028-12-01, by: Coach }" },
+    { away: "[{ from: 2027-02-02, to: 2028-02-02, waits: true }, { from: 2029-01-01, to: 2031-01-01 }]" },
+    {
+      instead:
+        "[{ from: 2027-02-02, to: 2027-02-08, windows: mon 10:00–11:00 }, { from: 2027-02-09, to: 2027-02-09, windows: tue 10:00–11:00 }]",
+    },
     { away: "[{ from: 2027-02-01, to: 2027-02-01 }]", name: "x".repeat(80) },
   ]) {
     expect(problems(roster(lines)).map(line)).toEqual([]);

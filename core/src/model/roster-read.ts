@@ -18,14 +18,14 @@ import {
   unknown,
 } from "./file-pieces.ts";
 import type { Read } from "./finding.ts";
-import type { Cycle, Person, Window } from "./person.ts";
+import type { Away, Cycle, Instead, Person, Window } from "./person.ts";
 import { cautionPiece, limitPiece, screeningPiece } from "./person-health.ts";
 import { pulsePiece, recentPiece } from "./person-training.ts";
 import type { Place } from "./place.ts";
 import { STATUSES } from "./programme.ts";
-import { tellBeforeBirth, tellHours } from "./roster-rules.ts";
+import { tellBeforeBirth, tellHours, tellLongWait, tellManyWindows, tellOverlap } from "./roster-rules.ts";
 import { STRESS_TAGS } from "./stress.ts";
-import { type Hours, readHours, readRotaHours } from "./window-text.ts";
+import { type Hours, readHours, readHoursInstead, readRotaHours } from "./window-text.ts";
 import { readYaml, type YamlDocument } from "./yaml-text.ts";
 
 /** What can be wrong with a person beyond the form of their values. Each names a sentence. */
@@ -37,6 +37,9 @@ export const PERSON_PROBLEMS = [
   "person/mass",
   "person/age",
   "person/before-birth",
+  "person/instead-twice",
+  "person/long-wait",
+  "person/many-windows",
   "person/off-ladder",
   "lift/nothing-done",
   "lift/reps-and-hold",
@@ -104,7 +107,7 @@ function personPiece(known: Known) {
       units: z.enum(["kg", "lb"]),
       place: knownPiece(known.places),
       programme: idPiece.optional(),
-      windows: windowsPiece(known.places).optional(),
+      windows: windowsPiece(known.places, readHours).optional(),
       cycle: cyclePiece.optional(),
       minutes: z.int().min(10).max(240),
       days: z.int().min(1).max(7).optional(),
@@ -116,7 +119,8 @@ function personPiece(known: Known) {
       likes: z.array(exercise).max(MAX_LIST).default([]),
       dislikes: z.array(exercise).max(MAX_LIST).default([]),
       pins: z.array(pinPiece(exercise)).max(MAX_LIST).default([]),
-      away: z.array(awayPiece).max(MAX_LIST).default([]),
+      away: z.array(awayPiece).max(MAX_LIST).superRefine(tellLongWait, ALWAYS).default([]),
+      instead: z.array(insteadPiece(known.places)).max(MAX_LIST).superRefine(tellOverlap, ALWAYS).default([]),
       screening: screeningPiece.optional(),
       recent: recentPiece.optional(),
       pulse: pulsePiece.optional(),
@@ -125,6 +129,7 @@ function personPiece(known: Known) {
     .superRefine((said, ctx) => {
       if (typeof said !== "object" || said === null) return;
       tellHours(said, ctx);
+      tellManyWindows(said, ctx);
       tellBeforeBirth(said, ctx);
     }, ALWAYS)
     .transform(({ days, windows, ...said }): Person => {
@@ -146,9 +151,9 @@ const massPiece = loadPiece.transform((load, ctx) => {
 });
 
 /** Weekly hours; the ids of other places among them must be known. */
-function windowsPiece(places: ReadonlySet<string> | undefined) {
+function windowsPiece(places: ReadonlySet<string> | undefined, readText: typeof readHours) {
   return textsPiece((text) => {
-    const hours = readHours(text);
+    const hours = readText(text);
     if (!hours.ok || !places || hours.value.place === undefined || places.has(hours.value.place)) return hours;
     const { place, placeOffset = 0 } = hours.value;
     const { code, found = place, allowed = "", maybe } = unknown(place, places);
@@ -217,5 +222,13 @@ function pinPiece(exercise: ExercisePiece) {
 }
 
 const awayPiece = z
-  .strictObject({ from: dayPiece, to: dayPiece })
-  .superRefine((said, ctx) => tellReversed(ctx, ["to"], said?.from, said?.to), ALWAYS);
+  .strictObject({ from: dayPiece, to: dayPiece, waits: z.boolean().optional() })
+  .superRefine((said, ctx) => tellReversed(ctx, ["to"], said?.from, said?.to), ALWAYS)
+  .transform(({ from, to, waits }): Away => (waits === true ? { from, to, waits } : { from, to }));
+
+function insteadPiece(places: ReadonlySet<string> | undefined) {
+  return z
+    .strictObject({ from: dayPiece, to: dayPiece, windows: windowsPiece(places, readHoursInstead) })
+    .superRefine((said, ctx) => tellReversed(ctx, ["to"], said?.from, said?.to), ALWAYS)
+    .transform(({ from, to, windows }): Instead => ({ from, to, windows: windows.flatMap(toWindows) }));
+}

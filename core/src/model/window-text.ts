@@ -61,6 +61,16 @@ export function readHours(text: string): Slipped<Hours<Weekday>> {
 }
 
 /**
+ * Reads hours that hold for a while instead of the usual ones: as those, but without a choice of days.
+ *
+ * @example
+ * readHoursInstead("daily 07:00–07:25 at hotel") //=> every day; from 420 to 445; cost 0; at hotel
+ */
+export function readHoursInstead(text: string): Slipped<Hours<Weekday>> {
+  return readText(text, weekDays, { ...EVERYTHING, any: false });
+}
+
+/**
  * Reads the hours of a place: days and times alone.
  *
  * @example

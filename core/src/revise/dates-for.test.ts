@@ -155,3 +155,40 @@ test("the same input gives the same dates, in whatever order its places and wind
   expect(other.placed).toEqual(one.placed);
   expect(one.placed.placements.map((placement) => printDay(placement.day))).toHaveLength(12);
 });
+
+test("hours instead of the usual ones for two weeks, and the usual number of sessions still", () => {
+  const instead = [
+    { from: addDays(ON, 7), to: addDays(ON, 20), windows: WEEKDAYS.map((on) => at(on, { from: 420, to: 480 })) },
+  ];
+  const months = dated({ instead });
+  expect(week(months, 0)).toEqual(["a mon", "b wed", "c fri"]);
+  const there = months.placed.placements.filter(({ day: on }) => on >= ON + 7 && on <= ON + 20);
+  expect(there.map(({ start }) => start)).toEqual(Array(6).fill(420));
+  expect(week(months, 3)).toEqual(["a mon", "b wed", "c fri"]);
+  expect(months.notAsUsual.map(({ code }) => code)).toEqual(["calendar/other-hours"]);
+  // One week with every day free makes no fourth session out of three.
+  expect(months.task.sessions).toHaveLength(12);
+});
+
+test("at another place for some days: what it lacks leaves its sessions without a day", () => {
+  const instead = [
+    { from: ON, to: addDays(ON, 6), windows: [at("mon", { place: "hut" }), at("wed", { place: "hut" }), at("fri")] },
+  ];
+  const away = dated({ instead });
+  expect(week(away, 0)).toHaveLength(1);
+  expect(away.placed.dropped.filter(({ reason }) => reason.code === "calendar/fewer-days").length).toBeGreaterThan(0);
+});
+
+test("a plan that waits goes on in the week in which it stood, phases and all; one that does not loses those sessions", () => {
+  const nine = { from: addDays(ON, 9), to: addDays(ON, 17) };
+  const lost = dated({ away: [nine] });
+  expect(lost.placed.dropped.length).toBeGreaterThan(2);
+  const kept = dated({ away: [{ ...nine, waits: true }] });
+  expect(kept.placed.dropped).toEqual([]);
+  expect(kept.placed.placements).toHaveLength(12);
+  expect(kept.task.days).toBe(37);
+  // Monday of the second week was done before; its other two follow, and the third week after them.
+  const after = kept.placed.placements.filter(({ day: on }) => on > nine.to).map(({ session }) => session);
+  expect(after.slice(0, 3)).toEqual(["one/2/b", "one/2/c", "one/3/a"]);
+  expect(kept.placed.placements.filter(({ day: on }) => on >= nine.from && on <= nine.to)).toEqual([]);
+});

@@ -1,15 +1,17 @@
 import {
   type CalendarTask,
+  notAsUsual,
   type Placed,
   type PlannedSession,
   placeSessions,
   sessionsToPlace,
   weekDaysOf,
+  weeksOf,
   windowsOf,
 } from "../calendar/index.ts";
-import type { Day } from "../day.ts";
+import { addDays, type Day } from "../day.ts";
 import { occurrencesOf } from "../measures/index.ts";
-import type { Catalogue, Person, Place, Plan, Programme } from "../model/index.ts";
+import type { Catalogue, Person, Place, Plan, Programme, Reason } from "../model/index.ts";
 import { admitter, type OfferCode } from "../offer/index.ts";
 import { sessionsPerWeek } from "./plan-for.ts";
 
@@ -41,6 +43,8 @@ export interface Dated {
   readonly task: CalendarTask;
   readonly sessions: readonly PlannedSession[];
   readonly placed: Placed;
+  /** Days away and other hours among the days of the task. */
+  readonly notAsUsual: readonly Reason[];
 }
 
 /** What a place can lack for a session; all else that speaks against a form was judged when the plan was made. */
@@ -49,7 +53,8 @@ const KIT: readonly string[] = ["offer/equipment", "offer/out-of-order"] satisfi
 /** Other places that lack something an exercise of a session needs, by the id of the occurrence. */
 function lackedAt(input: DatesInput, sessions: readonly PlannedSession[]): ReadonlyMap<string, readonly string[]> {
   const { plan, person, others, catalogue, on } = input;
-  const named = new Set(person.windows.flatMap(({ place }) => place ?? []));
+  const windows = [...person.windows, ...person.instead.flatMap((instead) => instead.windows)];
+  const named = new Set(windows.flatMap(({ place }) => place ?? []));
   const doors = others
     .filter(({ id }) => named.has(id) && id !== person.place)
     .map((place) => ({ id: place.id, admit: admitter({ person, place, catalogue, on, byHand: true }) }));
@@ -77,7 +82,8 @@ function lackedAt(input: DatesInput, sessions: readonly PlannedSession[]): Reado
 export function datesFor(input: DatesInput): Dated {
   const { plan, programme, person, place, others, catalogue, on, weeks } = input;
   const weekDays = weekDaysOf(person);
-  const days = weeks * weekDays;
+  const spans = weeksOf(person, on, weeks).map(({ first, last }) => ({ first: first - on, last: last - on }));
+  const days = spans.length === 0 ? 0 : spans.at(-1)!.last + 1;
   let firstWeek = 0;
   const sessions = plan.phases.flatMap((phase, index) => {
     const perWeek = sessionsPerWeek(input, programme.phases[index]!);
@@ -101,11 +107,12 @@ export function datesFor(input: DatesInput): Dated {
         };
       }),
     weekDays,
+    ...(days === weeks * weekDays ? {} : { weeks: spans }),
     windows: windowsOf(person, place, on, days, others),
     carry: CARRY_DAYS,
     maxInRow: MOST_IN_ROW,
     gapHours: programme.weekly?.gap ?? USUAL_GAP_HOURS,
     ...(input.keepHours ? { gapIsMust: true } : {}),
   };
-  return { task, sessions, placed: placeSessions(task) };
+  return { task, sessions, placed: placeSessions(task), notAsUsual: notAsUsual(person, on, addDays(on, days - 1)) };
 }

@@ -1,5 +1,5 @@
-import { trainingDays, weekDaysOf, windowsOf } from "../calendar/index.ts";
-import { addDays, type Day } from "../day.ts";
+import { trainingDays, weekDaysOf, weeksOf, windowsOf } from "../calendar/index.ts";
+import type { Day } from "../day.ts";
 import { type FitInput, fitPhase } from "../fit/index.ts";
 import type { Catalogue, Person, Phase, Place, Plan, PlanPhase, Programme, Reason } from "../model/index.ts";
 import { clearanceOf, mayPrint } from "../offer/index.ts";
@@ -34,7 +34,8 @@ export function sessionsPerWeek(
   phase: Phase,
 ): number {
   const weekDays = weekDaysOf(person);
-  const windows = windowsOf(person, place, on, weekDays * LOOK_AHEAD_WEEKS, others);
+  const usual = { ...person, instead: [] };
+  const windows = windowsOf(usual, place, on, weekDays * LOOK_AHEAD_WEEKS, others);
   const shortest = Math.min(person.minutes, ...phase.sessions.map((session) => session.minutes));
   const days = trainingDays(windows, weekDays, shortest);
   return Math.min(days, person.perWeek ?? days, phase.sessions.length);
@@ -52,12 +53,16 @@ export function daysOfPhases({
   person,
   on,
 }: Pick<PlanInput, "programme" | "person" | "on">): readonly Days[] {
-  const weekDays = weekDaysOf(person);
+  const weeks = weeksOf(
+    person,
+    on,
+    programme.phases.reduce((sum, phase) => sum + phase.weeks, 0),
+  );
   let week = 0;
   return programme.phases.map((phase) => {
-    const first = addDays(on, week * weekDays);
+    const { first } = weeks[week]!;
     week += phase.weeks;
-    return { on: first, to: addDays(on, week * weekDays - 1) };
+    return { on: first, to: weeks[week - 1]!.last };
   });
 }
 

@@ -34,6 +34,7 @@ function personOf({ older }: World): Person {
     dislikes: [],
     pins: [],
     away: [],
+    instead: [],
     screening: { outcome: "no reason found", on: today, until: dayAt(instantOf(10 * YEARS)), by: "nobody" },
   };
 }

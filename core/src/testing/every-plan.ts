@@ -43,9 +43,10 @@ export function everyPlan(task: CalendarTask): EveryPlan[] {
     visit(index + 1, so, cost);
     task.windows.forEach((windows, at) => {
       const day = (task.start + at) as Placement["day"];
-      const home = Math.floor(at / task.weekDays);
-      const late = home <= session.week ? 0 : at - (session.week * task.weekDays + task.weekDays - 1);
-      if (session.days ? !session.days.includes(day) : home < session.week || late > task.carry) return;
+      const begins = session.week * task.weekDays;
+      const { first, last } = task.weeks?.[session.week] ?? { first: begins, last: begins + task.weekDays - 1 };
+      const late = at > last ? at - last : 0;
+      if (session.days ? !session.days.includes(day) : at < first || late > task.carry) return;
       if (so.some((placement) => placement.day >= day)) return;
       for (const window of windows) {
         if (window.from + session.minutes > window.to) continue;
@@ -128,8 +129,8 @@ const HOURS = [360, 420, 720, 1080, 1110];
 const home = (n: number) => (n === 0 ? { place: "home" } : {});
 
 /**
- * Small tasks of every kind: short and long weeks, several windows a day, places, hours that differ, a past, days of
- * their own, sessions announced before, hours that are a must.
+ * Small tasks of every kind: short and long weeks, weeks that wait, several windows a day, places, hours that differ, a
+ * past, days of their own, sessions announced before, hours that are a must.
  */
 export function smallTask(seed: number): CalendarTask {
   const below = seeded(seed);
@@ -172,5 +173,13 @@ export function smallTask(seed: number): CalendarTask {
     gapHours,
     ...(below(3) === 0 ? { gapIsMust: true as const } : {}),
     ...(below(2) === 0 ? {} : { before: { inRow: below(3), past } }),
+    ...(below(4) === 0 ? { weeks: waiting(weeks, weekDays, below(days), 1 + below(4)) } : {}),
   };
+}
+
+/** Weeks of which some days, from one on, are left out. */
+function waiting(weeks: number, weekDays: number, from: number, many: number): NonNullable<CalendarTask["weeks"]> {
+  const all = Array.from({ length: weeks * weekDays + many }, (_, at) => at);
+  const days = all.filter((at) => at < from || at >= from + many);
+  return Array.from({ length: weeks }, (_, n) => ({ first: days[n * weekDays]!, last: days[(n + 1) * weekDays - 1]! }));
 }

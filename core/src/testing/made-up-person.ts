@@ -21,6 +21,7 @@ export function madeUpPerson(said: Partial<Person> = {}): Person {
     dislikes: [],
     pins: [],
     away: [],
+    instead: [],
     screening: { outcome: "no reason found", on: day("2027-01-01"), until: day("2027-12-31"), by: "the coach" },
     ...said,
   };

@@ -35,6 +35,8 @@ export const scheduleDocument = documentOf(
         .exactOptional(),
       sessions: z.array(z.strictObject({ ...at, why: z.array(reason) })),
       rows: z.array(reason),
+      /** Days away and other hours than usual. */
+      notAsUsual: z.array(reason),
       /** Sessions of each week of the calendar, with the day on which weeks begin. */
       aWeek: reason,
       /** Each with every single change that would give it a day, the least first. */

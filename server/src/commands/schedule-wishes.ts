@@ -1,4 +1,4 @@
-import { MISS_CAUSES, type Miss, type MissCause, weekDaysOf } from "@stave/core/calendar";
+import { MISS_CAUSES, type Miss, type MissCause, weeksOf } from "@stave/core/calendar";
 import { addDays, type Day, parseDay, printDay } from "@stave/core/day";
 import { occurrencesOf } from "@stave/core/measures";
 import { nearNames, type Problem, readDay } from "@stave/core/model";
@@ -50,7 +50,7 @@ export function wishesOf(
     if (!ids.includes(session)) return unknown("--fixed", session, ids);
     const read = readDay(date);
     if (!read.ok) return { ok: false, problems: [problem(read.wrong.code, "--fixed", read.wrong)] };
-    const last = addDays(on, weeks * weekDaysOf(person) - 1);
+    const { last } = weeksOf(person, on, weeks).at(-1)!;
     if (read.value < on || read.value > last) {
       const allowed = `${printDay(on)} – ${printDay(last)}`;
       return wrong("schedule/fixed-outside", "--fixed", { found: date, allowed });

@@ -27,6 +27,10 @@ export function scheduleWords(
   );
   const names = namesFrom(CATALOGUE, { sessions: titles });
   const say = (reason: Reason) => sayReason(reason, names);
+  // The same session comes every week: why one has no day names others with their week.
+  const withWeeks = namesFrom(CATALOGUE, {
+    sessions: new Map([...titles].map(([id, title]) => [id, `${title} (week ${id.split("/")[1]})`])),
+  });
   const { sessions, rows, dropped } = explainPlacements(task, placed);
   const elsewhere = (id: string | undefined) => {
     const place = id === planned.person.place ? undefined : roster.places.find((each) => each.id === id);
@@ -42,7 +46,7 @@ export function scheduleWords(
   );
   const lost = dropped.map(
     ({ session, reason, changes }) =>
-      `  without a day: ${names.session(session)} (${session}). ${[reason, ...changes.slice(0, 1)].map(say).join(" ")}`,
+      `  without a day: ${names.session(session)} (${session}). ${[reason, ...changes.slice(0, 1)].map((why) => sayReason(why, withWeeks)).join(" ")}`,
   );
   const others = ways.flatMap(({ week, others: [first] }) =>
     first === undefined ? [] : [otherWay(placed, week, first)],
@@ -58,7 +62,7 @@ export function scheduleWords(
         ];
   return [
     `${planned.person.name}, hours at the place:`,
-    ...(missed?.why ?? []).map((reason) => `  ${say(reason)}`),
+    ...[...dated.notAsUsual, ...(missed?.why ?? [])].map((reason) => `  ${say(reason)}`),
     ...lines,
     ...rows.map((row) => `  ${say(row)}`),
     `  ${say(aWeek)}`,

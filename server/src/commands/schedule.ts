@@ -87,6 +87,7 @@ function resultOf({ planned, dated, missed, ways }: Scheduled, { roster }: Plans
         }),
     sessions: explained.sessions.map(dayed),
     rows: explained.rows,
+    notAsUsual: dated.notAsUsual,
     aWeek: sessionsAWeek(
       placed.placements.map(({ day }) => day),
       options.weekBegins,

@@ -58,6 +58,10 @@ export const calendarReasons: Readonly<Record<CalendarCode, Say>> = {
   "calendar/in-a-row": (data) =>
     `${plural(numberIn(data, "days"), "day", "days")} in a row ${between(data)}, ${said(data, "most")} at most; ${others(data)}.`,
   "calendar/no-window": (data) => `0 windows ${between(data)}, so it has no day.`,
+  "calendar/away": (data) => `Away ${between(data)}, ${plural(numberIn(data, "days"), "day", "days")}.`,
+  "calendar/waits": (data) =>
+    `Away ${between(data)}, ${plural(numberIn(data, "days"), "day", "days")}: the plan waits, and goes on in the week in which it stood.`,
+  "calendar/other-hours": (data) => `Other hours than usual ${between(data)}.`,
   "calendar/equal-plans": (data) =>
     `${numberIn(data, "count") > 0 && data["more"] === true ? `More than ${printNumber(numberIn(data, "count"))}` : printNumber(numberIn(data, "count"))} plans are as good; this one trains first where they differ.`,
   "calendar/sessions-a-week": (data) => {
