@@ -44,7 +44,10 @@ const wrong: readonly (readonly [Lines, string])[] = [
   [{ instead: "[▸{ from: 2027-02-02, to: 2027-02-03 }]" }, "key/missing |text, number|"],
   [{ instead: "[{ from: 2027-02-02, to: 2027-02-03, windows: ▸mno 10:00–11:00 }]" }, "window/day mno|…|mon"],
   [{ instead: "[{ from: 2027-02-02, to: 2027-02-03, windows: ▸any 2 of mon tue 10:00–11:00 }]" }, "window/day any|…|"],
-  [{ instead: "[{ from: 2027-02-02, to: 2027-02-03, windows: mon 10:00–11:00 at ▸hotle }]" }, "name/unknown hotle|room|"],
+  [
+    { instead: "[{ from: 2027-02-02, to: 2027-02-03, windows: mon 10:00–11:00 at ▸hotle }]" },
+    "name/unknown hotle|room|",
+  ],
   [
     {
       instead:
