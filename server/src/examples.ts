@@ -12,6 +12,7 @@ export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
   ],
   fit: [
     `stave fit ${STEPS} ${ROSTER} --person dagny --reasons`,
+    `stave fit ${STEPS} ${ROSTER} --person dagny --tests ${ROOM}/tests-dagny.yaml`,
     `stave fit ${STEPS} ${ROOM}/slipway-strength.yaml ${ROSTER} --out plans`,
   ],
   why: [

@@ -196,7 +196,7 @@ describe("screen", () => {
     const bad = write("answers.yaml", readFileSync(FILE, "utf8").replace("heart: no", "hart: no"));
     const { exit, out, err } = await stave("screen", bad);
     expect([exit, out]).toEqual([2, ""]);
-    expect(err).toContain("answers.yaml, line 9");
+    expect(err).toContain("answers.yaml, line 10");
     expect((await stave("screen", bad, "--diabetes", "none")).exit).toBe(2);
   });
 });

@@ -59,6 +59,14 @@ function withPeople(command: Command): Command {
     .option("--json", "one JSON document instead of words");
 }
 
+function withTests(command: Command): Command {
+  return withPeople(command).option(
+    "--tests <file>",
+    "results of tests, which say where a person starts where the roster does not; once for each file",
+    also,
+  );
+}
+
 function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command {
   const stave = new Command("stave")
     .description("Checks strength programmes, fits them to people, puts them on real days and prints them.")
@@ -82,13 +90,13 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .option("--apply <number>", "carry out the remedy of this number, in its file", whole(1, 9999))
     .option("--json", "one JSON document instead of words")
     .action((files: string[], options) => run(check(files, options, io.today), options.json));
-  withPeople(stave.command("fit"))
+  withTests(stave.command("fit"))
     .description("fits programmes to the people of a roster: every slot filled, dosed, with reasons")
     .argument("<programme...>", "programme files; with several, the roster says who has which")
     .option("--reasons", "say why each movement was chosen")
     .option("--out <folder>", "write plans as JSON and CSV", folder)
     .action((files: string[], options) => run(fit(files, options, io), options.json));
-  withPeople(stave.command("why"))
+  withTests(stave.command("why"))
     .description("why a slot holds what it holds for one person, and why not something else")
     .argument("<programme>", "programme file")
     .argument("<slot>", "key of the slot")
@@ -98,7 +106,7 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
       if (options.person === undefined) throw noPerson();
       return run(why(file, slot, options, io), options.json);
     });
-  withPeople(stave.command("schedule"))
+  withTests(stave.command("schedule"))
     .description("puts sessions on real days: windows, order, recovery; and says what follows when one was missed")
     .argument("<programme...>", "programme files")
     .option("--weeks <number>", "weeks to place", whole(1, 52), 4)
@@ -113,13 +121,13 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
         throw noPerson();
       return run(schedule(files, options, io), options.json);
     });
-  withPeople(stave.command("sheet"))
+  withTests(stave.command("sheet"))
     .description("prints a sheet per person to be filled by pencil, as PDF; needs a screening outcome that stands")
     .argument("<programme...>", "programme files")
     .requiredOption("--out <folder>", "where to write (required)", folder)
     .option("--paper <size>", "a4 or letter", "a4")
     .action((files: string[], options) => run(sheet(files, options, io), options.json));
-  withPeople(stave.command("calendar"))
+  withTests(stave.command("calendar"))
     .description("writes a calendar file per person; an earlier file in the folder is taken on")
     .argument("<programme...>", "programme files")
     .requiredOption("--out <folder>", "where to write (required)", folder)

@@ -22,6 +22,20 @@ export const ASSESS_CODES = [
   "assess/no-norm",
   /** test: its norm needs the sex, which was not said */
   "assess/sex-unknown",
+  /** ladder, exercise, test, value, unit, side: the weaker one, where two differ */
+  "assess/rung",
+  /** exercise, least, unit: too few for a set of it */
+  "assess/rung-below",
+  /** exercise, amount, unit: its gate, shown in one set */
+  "assess/rung-gate",
+  /** exercise, seconds, least: a plank that it asks for was shorter */
+  "assess/rung-plank",
+  /** conditions: which the coach has to see */
+  "assess/rung-conditions",
+  /** edge, unit, source: from it on the next form */
+  "assess/rung-edge",
+  /** ladder, test, age, sex: or null: no printed row */
+  "assess/rung-no-norm",
 ] as const;
 export type AssessCode = (typeof ASSESS_CODES)[number];
 

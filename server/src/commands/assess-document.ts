@@ -35,5 +35,17 @@ export const assessDocument = documentOf(
         ),
       }),
     ),
+    /** Where the person starts on the ladders that a test belongs to. */
+    rungs: z.array(
+      z.strictObject({
+        ladder: z.string().min(1),
+        exercise: z.string().min(1),
+        test: z.enum(ASSESSMENT_TESTS.map(({ id }) => id)),
+        on: dayText,
+        because: z.array(reason).min(1),
+      }),
+    ),
+    /** Starts that could not be judged. */
+    open: z.array(reason),
   }),
 );

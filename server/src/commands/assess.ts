@@ -1,6 +1,7 @@
-import { type Judged, readResults, type Series, seriesOf } from "@stave/core/assess";
+import { type Judged, readResults, type Series, type StartingRung, seriesOf, startingRungs } from "@stave/core/assess";
 import { printDay } from "@stave/core/day";
 import { CATALOGUE } from "@stave/core/exercises";
+import type { Reason } from "@stave/core/model";
 import { en, namesFrom, sayReason } from "@stave/core/text";
 import { type Answer, failed } from "./answer.ts";
 import { readInput } from "./read-input.ts";
@@ -30,6 +31,19 @@ function seriesWords(series: Series): string {
   return [test.name, ...results.flatMap((judged) => resultWords(series, judged))].join("\n");
 }
 
+function startWords(rungs: readonly StartingRung[], open: readonly Reason[]): readonly string[] {
+  if (rungs.length + open.length === 0) return [];
+  const line = rungs.map(({ ladder, exercise }) => `${ladder}: ${exercise}`).join(", ");
+  return [
+    "Where to start",
+    ...rungs.flatMap(({ because }) =>
+      because.map((each, at) => `${at === 0 ? "  " : "    "}${sayReason(each, NAMES)}`),
+    ),
+    ...open.map((each) => `  ${sayReason(each, NAMES)}`),
+    ...(line === "" ? [] : [`  As the roster has it: rungs: { ${line} }`]),
+  ];
+}
+
 /** What a person's tests say: scores by protocol, norms of their age, the gap of sides, changes like with like. */
 export async function assess(file: string): Promise<Answer> {
   const command = "assess";
@@ -48,6 +62,13 @@ export async function assess(file: string): Promise<Answer> {
       ...(change === undefined ? {} : { change: { ...change, since: printDay(change.since) } }),
     })),
   }));
-  const words = `${person}\n\n${all.map(seriesWords).join("\n\n")}\n`;
-  return { command, result: { person, tests }, findings: [], problems: [], words };
+  const { rungs, open } = startingRungs(read.value.value, CATALOGUE);
+  const parts = [
+    person,
+    ...all.map(seriesWords),
+    ...[startWords(rungs, open).join("\n")].filter((each) => each !== ""),
+  ];
+  const words = `${parts.join("\n\n")}\n`;
+  const starts = rungs.map(({ on, ...rung }) => ({ ...rung, on: printDay(on) }));
+  return { command, result: { person, tests, rungs: starts, open }, findings: [], problems: [], words };
 }

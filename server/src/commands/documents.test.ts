@@ -139,6 +139,25 @@ describe("good input", () => {
       change: { since: "2026-12-14", left: 2.5, right: 1.5 },
     });
   });
+  test("assess and fit: where to start, and the roster's own rung wins", async () => {
+    const { rungs } = (await documentOf("assess", `${ROOM}/tests-dagny.yaml`)).result;
+    expect(rungs.map(({ ladder }: { ladder: string }) => ladder)).toEqual(["squat", "push-up", "front-trunk", "calf"]);
+    const people = join(folder, "untested.yaml");
+    const roster = readFileSync(`${ROOM}/people.yaml`, "utf8");
+    const dagny = roster.indexOf("- id: dagny");
+    const without = roster.slice(0, dagny) + roster.slice(dagny).replace("      squat: sit-to-stand-45\n", "");
+    expect(without).not.toBe(roster);
+    writeFileSync(people, without);
+    const fitted = async (file: string, ...more: string[]) => {
+      const args = ["--people", file, ...PEOPLE.slice(2, 4), "--from", "2027-03-15", "--person", "dagny", ...more];
+      const { plans } = (await documentOf("fit", STEPS, ...args)).result;
+      return JSON.stringify(plans[0].phases).includes('"exercise":"touch-and-go-squat"');
+    };
+    const tests = ["--tests", `${ROOM}/tests-dagny.yaml`];
+    expect(await fitted(people, ...tests)).toBe(true);
+    expect(await fitted(people)).toBe(false);
+    expect(await fitted(`${ROOM}/people.yaml`, ...tests)).toBe(false);
+  });
   test("screen: asked of a doctor, and agreed", async () => {
     const file = `${ROOM}/screening-tobiah.yaml`;
     expect((await documentOf("screen", file)).result.screening.outcome).toBe("ask a doctor first");
@@ -230,6 +249,11 @@ describe("bad input: the document says what is wrong, and its result is null unl
     writeFileSync(path, readFileSync(TODAY, "utf8").replace(from, to));
     return path;
   };
+  const tested = (from: string, to: string) => {
+    const path = join(folder, "tests.yaml");
+    writeFileSync(path, readFileSync(`${ROOM}/tests-dagny.yaml`, "utf8").replace(from, to));
+    return path;
+  };
   const loose = () => {
     const path = join(folder, "loose.yaml");
     writeFileSync(path, readFileSync(`${ROOM}/before-rules.yaml`, "utf8").replace("hold: 175/105", "hold: 210/105"));
@@ -254,6 +278,16 @@ describe("bad input: the document says what is wrong, and its result is null unl
     ["simulate: no such world", () => ["simulate", "macthed"], "simulate/no-such-world"],
     ["schedule: no file", () => ["schedule", none, ...PEOPLE], "file/missing"],
     ["screen: a programme", () => ["screen", STEPS], "key/unknown"],
+    [
+      "fit: tests of nobody here",
+      () => ["fit", STEPS, ...PEOPLE, "--tests", tested("person: dagny", "person: dagna")],
+      "person/unknown",
+    ],
+    [
+      "fit: tests of another birthday",
+      () => ["fit", STEPS, ...PEOPLE, "--tests", tested("1954", "1955")],
+      "results/other-born",
+    ],
     ["screen: no such paper", () => ["screen", SCREENING, "--request", folder, "--paper", "a3"], "sheet/paper"],
     ["before: today's file twice", () => ["before", TODAY, TODAY], "key/unknown"],
     [

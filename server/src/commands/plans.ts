@@ -1,6 +1,7 @@
 import { addDays, type Day, parseDay, printDay, WEEKDAYS, weekdayOf } from "@stave/core/day";
 import type { Person, Plan, Problem } from "@stave/core/model";
 import { nearNames, readDay } from "@stave/core/model";
+import { withTests } from "./tests.ts";
 import { fitPerson, type Got, type ProgrammeFile, type Roster, readPeople, readProgrammes } from "./world.ts";
 
 /** What every command about people is told. */
@@ -9,6 +10,8 @@ export interface PeopleOptions {
   readonly places: string;
   readonly person?: string;
   readonly from?: string;
+  /** Files of test results, which say where people start. */
+  readonly tests?: readonly string[];
 }
 
 /** A person with the plan of their programme. */
@@ -76,7 +79,9 @@ export async function readTraining(
   const problems = [programmes, roster, on].flatMap((read) => (read.ok ? [] : read.problems));
   if (programmes.ok) problems.push(...twice(programmes.value));
   if (!programmes.ok || !roster.ok || !on.ok || problems.length > 0) return { ok: false, problems };
-  const { people } = roster.value;
+  const tested = await withTests(roster.value.people, options.tests ?? [], on.value);
+  if (!tested.ok) return tested;
+  const people = tested.value;
   const asked = options.person === undefined ? people : people.filter(({ id }) => id === options.person);
   if (asked.length === 0) {
     const ids = people.map(({ id }) => id);
@@ -101,7 +106,10 @@ export async function readTraining(
     if (programme === undefined) without.push(person);
     else training.push({ person, programme });
   }
-  return { ok: true, value: { roster: roster.value, programmes: programmes.value, on: on.value, training, without } };
+  return {
+    ok: true,
+    value: { roster: { ...roster.value, people }, programmes: programmes.value, on: on.value, training, without },
+  };
 }
 
 /** Reads everything and fits the people asked for. `onDone` is told how far it is. */

@@ -100,7 +100,7 @@ export async function readPeople(peopleFile: string, placesFile: string): Promis
 }
 
 function placeIn({ value, positions }: YamlDocument<readonly Person[]>, file: string): Roster["at"] {
-  return (person) => ({ file, ...positions.at(["people", value.indexOf(person)]) });
+  return (person) => ({ file, ...positions.at(["people", value.findIndex(({ id }) => id === person.id)]) });
 }
 
 /** The place where a person trains; a roster is read against its places, so it is there. */

@@ -178,6 +178,7 @@ const answers = {
   "results/before-birth": "A result from before this person was born",
   "results/condition": "This is not among what the test is given under",
   "results/one-value": "This test has one value, not two sides",
+  "results/other-born": "Born on another day than the roster says",
   "results/sides": "This test keeps left and right apart",
   "results/size": "Nobody does so many, or it is no whole number where one is counted",
   "before/pressure-form": "A blood pressure is two numbers with a stroke between them",
