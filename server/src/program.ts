@@ -166,6 +166,18 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
       await run(record(file, options, machine), options.json);
     });
   stave
+    .command("morning")
+    .description(
+      "who needs a word today: stops first, then by today's hours; what is proposed, and what the record tells",
+    )
+    .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")
+    .option("--demo <folder>", "the made-up room with ten weeks of records instead, kept in this folder", folder)
+    .option("--json", "one JSON document instead of words")
+    .action(async (options) => {
+      const { morning } = await import("./commands/morning.ts");
+      await run(morning(options, io, machine), options.json);
+    });
+  stave
     .command("serve")
     .description("serves the coach's page on this machine, and the page for participants' phones, until Ctrl-C")
     .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")

@@ -84,6 +84,9 @@ export const morningOutput: z.ZodType<Morning> = z.strictObject({
         person: personNamePiece,
         today: z.exactOptional(todayPiece),
         items: z.array(morningItemPiece).max(MANY),
+        notes: z.array(reasonPiece).max(MANY),
+        figures: z.array(reasonPiece).max(MANY),
+        names: z.array(personNamePiece).max(MANY),
       }),
     )
     .max(MANY),
@@ -142,6 +145,8 @@ export const personOutput: z.ZodType<PersonOutput> = z.strictObject({
     )
     .max(MANY),
   waiting: z.array(morningItemPiece).max(MANY),
+  notes: z.array(reasonPiece).max(MANY),
+  figures: z.array(reasonPiece).max(MANY),
   decided: z
     .array(
       z.strictObject({

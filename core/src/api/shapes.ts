@@ -54,6 +54,12 @@ export interface MorningPerson {
   /** The session they come to today. */
   readonly today?: { readonly from: number; readonly title: string };
   readonly items: readonly MorningItem[];
+  /** What in the record calls for a look: silence, a morning after, far more than before, a fall, no change. */
+  readonly notes: readonly Reason[];
+  /** Figures beside it: what was asked and done, load of the week, changes. */
+  readonly figures: readonly Reason[];
+  /** Of the movements that notes and figures name. */
+  readonly names: readonly { readonly id: ExerciseId; readonly name: string }[];
 }
 
 /** `GET morning`: by today's hours, stops on top. */
@@ -124,6 +130,9 @@ export interface PersonOutput {
     readonly missing?: Reason;
   }[];
   readonly waiting: readonly MorningItem[];
+  /** As in the morning list. */
+  readonly notes: readonly Reason[];
+  readonly figures: readonly Reason[];
   readonly decided: readonly {
     readonly id: string;
     readonly at: number;

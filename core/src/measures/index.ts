@@ -1,5 +1,6 @@
 /** Every figure that is computed from a programme or a plan: each is defined here once and nowhere else. */
 export * from "./activity-minutes.ts";
+export * from "./adherence.ts";
 export * from "./asked-amount.ts";
 export * from "./asked-session.ts";
 export * from "./balance.ts";
@@ -10,7 +11,9 @@ export * from "./hard-muscles.ts";
 export * from "./lanes-trained.ts";
 export * from "./lifts-from.ts";
 export * from "./light-week.ts";
+export * from "./load-weeks.ts";
 export * from "./near-sets.ts";
+export * from "./quarters-done.ts";
 export * from "./ramp.ts";
 export * from "./recent-sets.ts";
 export type * from "./record.ts";

@@ -11,14 +11,14 @@ import { type View, viewOf } from "./view-of.ts";
 const MOST_PAST = 4;
 
 /**
- * The morning list: for whom something waits and who comes today. Stops stand on top, then it goes by today's hours;
- * those who do not come today follow.
+ * The morning list: for whom something waits, who comes today, and whose record calls for a look. Stops stand on top,
+ * then it goes by today's hours; those who do not come today follow, first those for whom something waits.
  */
 export function morningFor(people: readonly PlannedPerson[], day: Day): Morning {
   const views = people.map(viewOf);
   const rows = views
     .map((view) => rowOf(view, day))
-    .filter(({ today, items }) => today !== undefined || items.length > 0)
+    .filter(({ today, items, notes }) => today !== undefined || items.length > 0 || notes.length > 0)
     .sort(
       (a, b) =>
         rank(a) - rank(b) ||
@@ -40,7 +40,8 @@ export function morningFor(people: readonly PlannedPerson[], day: Day): Morning 
 /** Infinity minus infinity is no order: whoever has no stop and does not come today counts last by rank alone. */
 function rank({ items, today }: MorningPerson): number {
   if (items.some(({ stop }) => stop)) return 0;
-  return today === undefined ? 2 : 1;
+  if (today !== undefined) return 1;
+  return items.length > 0 ? 2 : 3;
 }
 
 function rowOf(view: View, day: Day): MorningPerson {
@@ -50,7 +51,21 @@ function rowOf(view: View, day: Day): MorningPerson {
     person: { id: person.person.id, name: person.person.name },
     ...(coming === undefined ? {} : { today: { from: coming.from, title: coming.occurrence.session.title } }),
     items: waiting.map((one) => itemOf(view, one)),
+    ...watchedOf(view),
   };
+}
+
+/** What the record tells, with the names of the movements in it. */
+export function watchedOf(view: View): Pick<MorningPerson, "notes" | "figures" | "names"> {
+  const { notes, figures } = view.watched();
+  const ids = new Set(
+    [...notes, ...figures].flatMap(({ data }) => (typeof data["exercise"] === "string" ? data["exercise"] : [])),
+  );
+  const names = [...ids].flatMap((id) => {
+    const form = view.person.catalogue.exercises.get(id);
+    return form === undefined ? [] : [{ id, name: form.name }];
+  });
+  return { notes, figures, names };
 }
 
 /** A proposal with everything to decide by. */

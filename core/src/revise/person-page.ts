@@ -44,6 +44,8 @@ export function personPage(person: PlannedPerson): PersonOutput {
       ...nextIn(view, ahead.get(slot.key)),
     })),
     waiting: view.waiting.map((one) => itemOf(view, one)),
+    notes: view.watched().notes,
+    figures: view.watched().figures,
     decided: decisionsIn(view),
   };
 }

@@ -3,6 +3,7 @@ import { exerciseHistory, foldRecord, type Log, logOf, type RecordFold } from ".
 import type { Exercise, ExerciseId } from "../model/index.ts";
 import { type ProgressInput, proposalsFor, type Waiting } from "../progress/index.ts";
 import { PAIN_RULES } from "../screen/index.ts";
+import { type Watched, watch } from "../watch/index.ts";
 import { type SessionDay, sessionDays } from "./session-days.ts";
 import type { PlannedPerson } from "./situation.ts";
 
@@ -15,6 +16,8 @@ export interface View {
   readonly days: readonly SessionDay[];
   readonly waiting: readonly Waiting[];
   readonly capacity: (exercise: ExerciseId) => ExerciseCapacity | undefined;
+  /** What the record tells beside the proposals; computed when it is asked for. */
+  readonly watched: () => Watched;
 }
 
 /** A person with their plan does not change while it is known, and several pages ask the same of it. */
@@ -26,14 +29,20 @@ export function viewOf(person: PlannedPerson): View {
   const record = foldRecord(person.events);
   const log = logOf(person.plan, record, person.revisionOf);
   const progress: ProgressInput = { ...person, record, log, edges: PAIN_RULES[0]! };
+  const days = sessionDays(person);
+  let watched: Watched | undefined;
   const view: View = {
     person,
     record,
     log,
     progress,
-    days: sessionDays(person),
+    days,
     waiting: proposalsFor(progress),
     capacity: capacities(person, log),
+    watched: () => {
+      watched ??= watch({ ...person, record, log, days });
+      return watched;
+    },
   };
   seen.set(person, view);
   return view;

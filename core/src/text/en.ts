@@ -10,6 +10,7 @@ import { offerReasons } from "./en/reasons-offer.ts";
 import { capacityReasons, progressReasons } from "./en/reasons-progress.ts";
 import { recordReasons } from "./en/reasons-record.ts";
 import { screenReasons } from "./en/reasons-screen.ts";
+import { watchReasons } from "./en/reasons-watch.ts";
 import { cautions, figures, reckonings, sayReckoned, sayReckonings } from "./en/reckon.ts";
 import { remedies } from "./en/remedies.ts";
 import { request } from "./en/request.ts";
@@ -47,6 +48,7 @@ export const en = {
     ...progressReasons,
     ...capacityReasons,
     ...recordReasons,
+    ...watchReasons,
   },
   words: {
     muscles,

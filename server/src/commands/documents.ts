@@ -7,6 +7,7 @@ import { demoDocument } from "./demo-document.ts";
 import { exercisesDocument } from "./exercises-document.ts";
 import { fitDocument } from "./fit-document.ts";
 import { importDocument } from "./import-document.ts";
+import { morningDocument } from "./morning-document.ts";
 import { reckonDocument } from "./reckon-document.ts";
 import { recordDocument } from "./record-document.ts";
 import { scheduleDocument } from "./schedule-document.ts";
@@ -31,6 +32,7 @@ export const DOCUMENTS: Readonly<Record<string, z.ZodType>> = {
   simulate: simulateDocument,
   import: importDocument,
   record: recordDocument,
+  morning: morningDocument,
   demo: demoDocument,
 };
 

@@ -72,6 +72,23 @@ test("with --take nothing is taken while a question is open; what is left out is
   expect(again.result.rows.every(({ fresh }: { fresh: number }) => fresh === 0)).toBe(true);
 });
 
+test("stave morning tells what the records call for, from the folder alone, by its published shape", async () => {
+  const { exit, out } = await stave("morning", "--data", DATA);
+  expect(exit).toBe(0);
+  expect(out).toMatch(/^Monday 25 January 2027: /);
+  expect(out).toMatch(
+    /Kofi Amblenwe: 17:30, .*\n( {2}.*\n)* {2}- \d+ days without a record; \d sessions were planned\./,
+  );
+  const json = JSON.parse((await stave("morning", "--data", DATA, "--json")).out);
+  const shape = new Ajv2020({ strict: true }).compile(
+    JSON.parse(readFileSync("docs/commands/morning.schema.json", "utf8")),
+  );
+  expect(shape(json), JSON.stringify(shape.errors?.slice(0, 2))).toBe(true);
+  const kofi = json.result.people.find(({ person }: { person: string }) => person === "kofi");
+  expect(kofi.notes.map(({ code }: { code: string }) => code)).toContain("watch/silent");
+  expect(kofi.figures.map(({ code }: { code: string }) => code)).toContain("watch/adherence");
+});
+
 test("a table in another page of codes, of nobody, or of somebody unknown", async () => {
   const latin = join(folder, "latin.csv");
   writeFileSync(latin, Buffer.from("person;day\nM\u00fcller;2027-01-11\n", "latin1"));

@@ -51,6 +51,7 @@ describe("the morning list", () => {
     expect(titles.some((title) => /: (go to|range) /.test(title))).toBe(true);
     await coach.sees(/over the goal/);
     await coach.sees(/6 of 10, knee/);
+    await coach.sees(/ask how the morning after was/);
   });
 
   test("by keyboard alone: arrow, Enter, and the focus is on the next; U takes it back", async () => {

@@ -117,6 +117,7 @@ export const words = {
     marked: (count: number) => `${plural(count, "decision", "decisions")} marked`,
     takeMarked: (count: number) => `Take ${count}`,
     noHour: "not today",
+    figures: "Figures of the record",
     takeStops: (count: number) => `Pause all ${count}`,
     nothing: "Nothing to decide.",
     decidedToday: "Decided today",

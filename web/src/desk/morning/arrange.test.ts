@@ -16,7 +16,13 @@ const item = (proposal: string): MorningItem => ({
   others: [],
 });
 const list = (rows: Rows): Morning["people"] =>
-  Object.entries(rows).map(([id, items]) => ({ person: { id, name: id }, items: items.map(item) }));
+  Object.entries(rows).map(([id, items]) => ({
+    person: { id, name: id },
+    items: items.map(item),
+    notes: [],
+    figures: [],
+    names: [],
+  }));
 const rowsOf = (people: Morning["people"]): Rows =>
   Object.fromEntries(people.map(({ person, items }) => [person.id, items.map(({ proposal }) => proposal.proposal)]));
 const arranged = (shown: Rows, fresh: Rows, ...kept: readonly string[]) =>

@@ -35,6 +35,7 @@ export function arrange(shown: People, fresh: People, kept: ReadonlySet<string>)
 
 /** True when two lists have the same rows in the same order, so that nothing on the page moves. */
 export function sameRows(one: People, other: People): boolean {
-  const rows = (people: People) => JSON.stringify(people.map((each) => [nameOf(each), each.items.map(proposalOf)]));
+  const rows = (people: People) =>
+    JSON.stringify(people.map((each) => [nameOf(each), each.items.map(proposalOf), each.notes]));
   return rows(one) === rows(other);
 }

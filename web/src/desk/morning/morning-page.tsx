@@ -123,9 +123,10 @@ function goneFrom(deeds: Deeds, cases: readonly Case[]): readonly Deed[] {
 }
 
 function namesIn(morning: Morning | undefined) {
-  const items = morning?.people.flatMap((person) => person.items) ?? [];
+  const people = morning?.people ?? NOBODY;
+  const items = people.flatMap((person) => person.items);
   return {
-    exercises: items.map(({ exercise }) => exercise),
+    exercises: [...people.flatMap((person) => person.names), ...items.map(({ exercise }) => exercise)],
     slots: items.map(({ slot, exercise }) => ({ slot, exercise: exercise.id })),
   };
 }

@@ -2,6 +2,7 @@ import type { MorningPerson } from "@stave/core/api";
 import type { Names } from "@stave/core/text";
 import { Link } from "../address/index.ts";
 import { type Case, DecisionRow, type Deeds, isOpen, type RowActs } from "../decision/index.ts";
+import { Watched } from "../watched/index.ts";
 import { words } from "../words.ts";
 import style from "./morning.module.css";
 
@@ -15,7 +16,7 @@ interface Props {
 }
 
 /** One person of the morning: when they come, and what is to be decided. */
-export function PersonBlock({ block: { person, today }, cases, names, deeds, marks, acts }: Props) {
+export function PersonBlock({ block: { person, today, notes, figures }, cases, names, deeds, marks, acts }: Props) {
   const stops = cases.filter(({ item }) => item.stop && isOpen(deeds.get(item.proposal.proposal)));
   return (
     <section className={style["block"]} aria-labelledby={`person-${person.id}`}>
@@ -33,25 +34,28 @@ export function PersonBlock({ block: { person, today }, cases, names, deeds, mar
           </button>
         )}
       </div>
-      {cases.length === 0 ? (
-        <p className={`soft ${style["nothing"]}`}>{words.morning.nothing}</p>
-      ) : (
-        <ul className={style["items"]}>
-          {cases.map((of) => {
-            const proposal = of.item.proposal.proposal;
-            return (
-              <DecisionRow
-                key={proposal}
-                of={of}
-                names={names}
-                deed={deeds.get(proposal)}
-                marked={marks.has(proposal)}
-                acts={acts}
-              />
-            );
-          })}
-        </ul>
-      )}
+      <div className={style["what"]}>
+        <Watched notes={notes} figures={figures} names={names} />
+        {cases.length === 0 ? (
+          <p className={`soft ${style["nothing"]}`}>{words.morning.nothing}</p>
+        ) : (
+          <ul className={style["items"]}>
+            {cases.map((of) => {
+              const proposal = of.item.proposal.proposal;
+              return (
+                <DecisionRow
+                  key={proposal}
+                  of={of}
+                  names={names}
+                  deed={deeds.get(proposal)}
+                  marked={marks.has(proposal)}
+                  acts={acts}
+                />
+              );
+            })}
+          </ul>
+        )}
+      </div>
     </section>
   );
 }

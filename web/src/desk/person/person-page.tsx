@@ -6,6 +6,7 @@ import { DecisionRow, OtherDialog, useAnswers } from "../decision/index.ts";
 import { FaultNote, Reading } from "../fault-note.tsx";
 import { useLetters, useRows } from "../keys/index.ts";
 import { namesWith, sayReasons, sayTitle } from "../names.ts";
+import { Watched } from "../watched/index.ts";
 import { words } from "../words.ts";
 import { History } from "./history.tsx";
 import style from "./person.module.css";
@@ -85,6 +86,7 @@ function Person({ value, week }: { readonly value: PersonOutput; readonly week: 
               />
             ))}
           </ul>
+          <Watched notes={value.notes} figures={value.figures} names={names} />
         </section>
         {shown === undefined ? (
           <p className="soft">{words.person.noWeek}</p>

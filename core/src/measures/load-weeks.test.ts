@@ -1,0 +1,51 @@
+import { describe, expect, test } from "vitest";
+import { addDays, type Day } from "../day.ts";
+import { madeUpEvent, noonOf, PLAN_START, published } from "../testing/index.ts";
+import { foldRecord, loadWeeks } from "./index.ts";
+
+const DAY_MS = 86_400_000;
+const dayOf = (at: number) => Math.floor(at / DAY_MS) as Day;
+const NEXT_MONDAY = addDays(PLAN_START, 7);
+
+/** One rated session a day, so many minutes at effort 6; 0 for a day of rest; `sport`: outside the plan. */
+function week(minutes: readonly number[], sport = false) {
+  return minutes.flatMap((length, day) => {
+    if (length === 0) return [];
+    const [id, at] = [`rated-${day}-${sport}`, noonOf(day)];
+    if (sport) return [madeUpEvent(id, day + 1, "outside", { what: "sport", minutes: length, effort: 6 }, { at })];
+    const of = { plan: "p", session: `base/1/${day}` };
+    return [
+      madeUpEvent(`${id}-began`, 2 * day + 1, "session-started", {}, { of, at }),
+      madeUpEvent(id, 2 * day + 2, "rated", { effort: 6, minutes: length }, { of, at }),
+    ];
+  });
+}
+const of = (events: Parameters<typeof foldRecord>[0]) => {
+  const [answer] = loadWeeks(foldRecord(events), dayOf, NEXT_MONDAY, 1);
+  if (!answer!.known) throw new Error("a day is missing");
+  return answer!.week;
+};
+
+// Loads 240, 0, 360, 120, 0, 450, 180 with n − 1.
+published("foster1998", "a week of sessions from their records", [
+  ["worked", "total", () => of(week([40, 0, 60, 20, 0, 75, 30])).total, 1350, 0],
+  ["worked", "monotony, SD of n − 1", () => of(week([40, 0, 60, 20, 0, 75, 30])).monotony!, 1.126, 0.001],
+  ["worked", "strain, SD of n − 1", () => of(week([40, 0, 60, 20, 0, 75, 30])).strain!, 1519.5, 0.1],
+]);
+
+describe("what counts", () => {
+  test("work outside the plan counts as a session does, on the same day too", () => {
+    expect(of([...week([40, 0, 0, 0, 0, 0, 0]), ...week([40, 0, 0, 0, 0, 0, 0], true)]).loads[0]).toBe(480);
+  });
+  test("a session that nobody rated is unknown and not zero", () => {
+    const started = madeUpEvent(
+      "a",
+      1,
+      "session-started",
+      {},
+      { of: { plan: "p", session: "base/1/a" }, at: noonOf(2) },
+    );
+    const answers = loadWeeks(foldRecord([started]), dayOf, NEXT_MONDAY, 2);
+    expect(answers).toMatchObject([{ known: true }, { known: false, missing: [addDays(PLAN_START, 2)] }]);
+  });
+});
