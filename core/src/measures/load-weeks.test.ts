@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { addDays, type Day } from "../day.ts";
+import type { StaveEvent } from "../model/index.ts";
 import { madeUpEvent, noonOf, PLAN_START, published } from "../testing/index.ts";
 import { foldRecord, loadWeeks } from "./index.ts";
 
@@ -8,8 +9,8 @@ const dayOf = (at: number) => Math.floor(at / DAY_MS) as Day;
 const NEXT_MONDAY = addDays(PLAN_START, 7);
 
 /** One rated session a day, so many minutes at effort 6; 0 for a day of rest; `sport`: outside the plan. */
-function week(minutes: readonly number[], sport = false) {
-  return minutes.flatMap((length, day) => {
+function week(minutes: readonly number[], sport = false): readonly StaveEvent[] {
+  return minutes.flatMap((length, day): StaveEvent[] => {
     if (length === 0) return [];
     const [id, at] = [`rated-${day}-${sport}`, noonOf(day)];
     if (sport) return [madeUpEvent(id, day + 1, "outside", { what: "sport", minutes: length, effort: 6 }, { at })];
