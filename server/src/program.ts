@@ -67,6 +67,20 @@ function withTests(command: Command): Command {
   );
 }
 
+/** What a coach may ask of the days of one person. */
+function withDays(command: Command): Command {
+  return command
+    .option("--fixed <session=day>", "a session that stands on this day, before all others; once for each", also)
+    .option("--keep-hours", "hours between hard sessions before welcome hours and days of the week")
+    .option("--missed <session>", "what follows a missed session, named by its id or its day")
+    .addOption(new Option("--because <cause>", "why it was missed").choices(MISS_CAUSES))
+    .option("--back <day>", "first day on which the person can train again; the day after when left out");
+}
+
+function onePerson(options: { readonly person?: string; readonly missed?: string; readonly fixed?: unknown }): void {
+  if ((options.missed !== undefined || options.fixed !== undefined) && options.person === undefined) throw noPerson();
+}
+
 function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command {
   const stave = new Command("stave")
     .description("Checks strength programmes, fits them to people, puts them on real days and prints them.")
@@ -106,19 +120,13 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
       if (options.person === undefined) throw noPerson();
       return run(why(file, slot, options, io), options.json);
     });
-  withTests(stave.command("schedule"))
+  withDays(withTests(stave.command("schedule")))
     .description("puts sessions on real days: windows, order, recovery; and says what follows when one was missed")
     .argument("<programme...>", "programme files")
     .option("--weeks <number>", "weeks to place", whole(1, 52), 4)
-    .option("--fixed <session=day>", "a session that stands on this day, before all others; once for each", also)
-    .option("--keep-hours", "hours between hard sessions before welcome hours and days of the week")
     .addOption(new Option("--week-begins <day>", "for counting sessions a week").choices(WEEKDAYS).default("mon"))
-    .option("--missed <session>", "what follows a missed session, named by its id or its day")
-    .addOption(new Option("--because <cause>", "why it was missed").choices(MISS_CAUSES))
-    .option("--back <day>", "first day on which the person can train again; the day after when left out")
     .action((files: string[], options) => {
-      if ((options.missed !== undefined || options.fixed !== undefined) && options.person === undefined)
-        throw noPerson();
+      onePerson(options);
       return run(schedule(files, options, io), options.json);
     });
   withTests(stave.command("sheet"))
@@ -127,12 +135,15 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .requiredOption("--out <folder>", "where to write (required)", folder)
     .option("--paper <size>", "a4 or letter", "a4")
     .action((files: string[], options) => run(sheet(files, options, io), options.json));
-  withTests(stave.command("calendar"))
+  withDays(withTests(stave.command("calendar")))
     .description("writes a calendar file per person; an earlier file in the folder is taken on")
     .argument("<programme...>", "programme files")
     .requiredOption("--out <folder>", "where to write (required)", folder)
     .option("--weeks <number>", "weeks to place", whole(1, 52), 4)
-    .action((files: string[], options) => run(calendar(files, options, io), options.json));
+    .action((files: string[], options) => {
+      onePerson(options);
+      return run(calendar(files, options, io), options.json);
+    });
   withPeople(stave.command("import"))
     .description("fills a data folder with programmes, people and places, and makes their plans")
     .argument("<programme...>", "programme files")

@@ -1,15 +1,17 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
-import type { Dated } from "@stave/core/revise";
+import { CATALOGUE } from "@stave/core/exercises";
+import { namesFrom, sayReason } from "@stave/core/text";
 import { type CalendarSession, writeCalendar } from "../documents/calendar/index.ts";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
 import { type Answer, failed, type Io } from "./answer.ts";
+import { type Days, daysAsked, missedIn, titlesOf } from "./days.ts";
 import { type PeopleOptions, type Planned, type Plans, readPlans, unserved } from "./plans.ts";
-import { datesOf } from "./schedule.ts";
+import type { Asked } from "./schedule-wishes.ts";
 import { placeOf } from "./world.ts";
 import { type OutFile, writeFiles } from "./write-files.ts";
 
-export interface CalendarOptions extends PeopleOptions {
+export interface CalendarOptions extends PeopleOptions, Asked {
   readonly out: string;
   readonly weeks: number;
 }
@@ -17,16 +19,11 @@ export interface CalendarOptions extends PeopleOptions {
 /** Dated sessions as a calendar shows them: their title, the programme's, the place; nothing about health. */
 function sessionsOf(
   { person, programme, plan }: Planned,
-  { placed, task, sessions }: Dated,
+  { dated, missed }: Days,
   { roster }: Plans,
 ): readonly CalendarSession[] {
-  const titles = new Map<string, string>(
-    plan.phases.flatMap((phase) =>
-      phase.weeks.flatMap((week) =>
-        week.sessions.map((session) => [`${phase.key}/${week.week}/${session.key}`, session.title] as const),
-      ),
-    ),
-  );
+  const { placed, task } = missed ?? dated;
+  const titles = titlesOf(plan);
   return placed.placements.map(({ session, day, start, place }) => {
     const at = roster.places.find(({ id }) => id === place) ?? placeOf(person, roster);
     return {
@@ -34,7 +31,7 @@ function sessionsOf(
       title: `${programme.programme.title}: ${titles.get(session) ?? session}`,
       day,
       start,
-      minutes: task.sessions.find(({ id }) => id === session)?.minutes ?? sessions[0]!.minutes,
+      minutes: task.sessions.find(({ id }) => id === session)!.minutes,
       zone: at.zone,
       place: at.name,
     };
@@ -49,7 +46,7 @@ async function earlier(path: string): Promise<Uint8Array | undefined> {
 /** A calendar file for one person, taking on the one that stands in the folder. */
 export async function calendarFile(
   planned: Planned,
-  dated: Dated,
+  days: Days,
   plans: Plans,
   folder: string,
   now: number,
@@ -60,26 +57,35 @@ export async function calendarFile(
     practice: LOCAL_PRACTICE,
     person: planned.person.id,
     programme: planned.programme.programme.id,
-    sessions: sessionsOf(planned, dated, plans),
+    sessions: sessionsOf(planned, days, plans),
+    ...(days.missed === undefined ? {} : { skipped: days.missed.skipped }),
     ...(previous === undefined ? {} : { previous }),
     now,
   });
   return { path, content };
 }
 
-/** Writes a calendar file for each person. */
+/** Writes a calendar file for each person, after a miss with what follows it. */
 export async function calendar(paths: readonly string[], options: CalendarOptions, io: Io): Promise<Answer> {
   const command = "calendar";
   const read = await readPlans(paths, options, io.today);
   if (!read.ok) return failed(command, read.problems);
   const files: OutFile[] = [];
+  const after: { readonly missed: NonNullable<Days["missed"]>; readonly words: readonly string[] }[] = [];
   for (const planned of read.value.plans) {
-    files.push(
-      await calendarFile(planned, datesOf(planned, read.value, options.weeks), read.value, options.out, io.now),
-    );
+    const days = daysAsked(planned, read.value, options.weeks, options);
+    if (!days.ok) return failed(command, days.problems);
+    files.push(await calendarFile(planned, days.value, read.value, options.out, io.now));
+    const { missed } = days.value;
+    if (missed === undefined) continue;
+    const names = namesFrom(CATALOGUE, { sessions: titlesOf(planned.plan) });
+    after.push({ missed, words: missed.why.map((reason) => sayReason(reason, names)) });
   }
   const written = await writeFiles(options.out, files);
   if ("problem" in written) return failed(command, [written.problem]);
-  const words = written.written.map(({ path }) => `wrote ${path}\n`).join("");
-  return { command, result: { files: written.written }, findings: [], problems: unserved(read.value), words };
+  const [miss] = after;
+  const lines = [...(miss?.words ?? []), ...written.written.map(({ path }) => `wrote ${path}`)];
+  const result = { files: written.written, ...(miss === undefined ? {} : { missed: missedIn(miss.missed, options) }) };
+  const words = lines.map((line) => `${line}\n`).join("");
+  return { command, result, findings: [], problems: unserved(read.value), words };
 }

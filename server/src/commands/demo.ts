@@ -8,10 +8,10 @@ import { planTable, rosterTable } from "../documents/table/index.ts";
 import { type Answer, failed, type Io } from "./answer.ts";
 import { calendarFile } from "./calendar.ts";
 import { check } from "./check.ts";
+import { datesOf } from "./days.ts";
 import { DEMO_START, demoFolder } from "./demo-room.ts";
 import { progress } from "./fit.ts";
 import { type Planned, type Plans, readPlans } from "./plans.ts";
-import { datesOf } from "./schedule.ts";
 import { printSheets } from "./sheet.ts";
 import { placeOf } from "./world.ts";
 import { type OutFile, writeFiles } from "./write-files.ts";
@@ -102,7 +102,7 @@ export async function demo(options: DemoOptions, io: Io): Promise<Answer> {
   });
   const calendars: OutFile[] = [];
   for (const { planned, dated, noSheet } of lines) {
-    if (noSheet === undefined) calendars.push(await calendarFile(planned, dated, plans, options.out, io.now));
+    if (noSheet === undefined) calendars.push(await calendarFile(planned, { dated }, plans, options.out, io.now));
   }
   const roster = { path: "roster.csv", content: rosterOf(lines, plans) };
   const written = await writeFiles(options.out, [...lines.flatMap(filesOf), ...sheets.files, ...calendars, roster]);

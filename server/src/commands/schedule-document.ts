@@ -17,6 +17,14 @@ const levels = z.strictObject({ fixed: whole, dropped: whole, close: whole, poin
 /** Points on top of those of the plan; below 0 where they are fewer. */
 const more = z.strictObject({ points: z.int(), parts: z.strictObject(parts(z.int())) }).meta({ id: "More" });
 
+/** What follows a session that was missed. */
+export const missedDocument = z.strictObject({
+  because: z.enum(MISS_CAUSES),
+  answer: z.enum(["skip", "move"]),
+  skipped: z.array(text),
+  why: z.array(reason),
+});
+
 /** What `stave schedule --json` prints: the days of each person, in wall time of the zone. */
 export const scheduleDocument = documentOf(
   "schedule",
@@ -24,15 +32,7 @@ export const scheduleDocument = documentOf(
     z.strictObject({
       person: text,
       zone: text,
-      /** What follows a session that was missed. */
-      missed: z
-        .strictObject({
-          because: z.enum(MISS_CAUSES),
-          answer: z.enum(["skip", "move"]),
-          skipped: z.array(text),
-          why: z.array(reason),
-        })
-        .exactOptional(),
+      missed: missedDocument.exactOptional(),
       sessions: z.array(z.strictObject({ ...at, why: z.array(reason) })),
       rows: z.array(reason),
       /** Days away and other hours than usual. */

@@ -3,6 +3,7 @@ import { printDay, type Weekday } from "@stave/core/day";
 import { CATALOGUE } from "@stave/core/exercises";
 import type { Reason } from "@stave/core/model";
 import { en, namesFrom, sayReason } from "@stave/core/text";
+import { titlesOf } from "./days.ts";
 import type { Plans } from "./plans.ts";
 import type { Scheduled } from "./schedule.ts";
 import { recutOf } from "./schedule-recut.ts";
@@ -18,13 +19,7 @@ export function scheduleWords(
   weekBegins: Weekday,
 ): string {
   const { task, placed } = missed ?? dated;
-  const titles = new Map(
-    planned.plan.phases.flatMap((phase) =>
-      phase.weeks.flatMap((week) =>
-        week.sessions.map((session) => [`${phase.key}/${week.week}/${session.key}`, session.title] as const),
-      ),
-    ),
-  );
+  const titles = titlesOf(planned.plan);
   const names = namesFrom(CATALOGUE, { sessions: titles });
   const say = (reason: Reason) => sayReason(reason, names);
   // The same session comes every week: why one has no day names others with their week.

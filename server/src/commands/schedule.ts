@@ -1,18 +1,11 @@
-import {
-  afterAMiss,
-  explainPlacements,
-  type MissCause,
-  sessionsAWeek,
-  type WaysOfWeek,
-  waysOfWeek,
-} from "@stave/core/calendar";
+import { explainPlacements, sessionsAWeek, type WaysOfWeek, waysOfWeek } from "@stave/core/calendar";
 import { type Day, printDay, type Weekday } from "@stave/core/day";
-import { CATALOGUE } from "@stave/core/exercises";
-import { type Dated, datesFor } from "@stave/core/revise";
+import type { Dated } from "@stave/core/revise";
 import { type Answer, failed, type Io } from "./answer.ts";
+import { type Days, daysAsked, missedIn } from "./days.ts";
 import { type PeopleOptions, type Planned, type Plans, readPlans, unserved } from "./plans.ts";
 import { recutOf } from "./schedule-recut.ts";
-import { type Asked, missOf, type Wishes, wishesOf } from "./schedule-wishes.ts";
+import type { Asked } from "./schedule-wishes.ts";
 import { scheduleWords } from "./schedule-words.ts";
 import { placeOf } from "./world.ts";
 
@@ -21,31 +14,9 @@ export interface ScheduleOptions extends PeopleOptions, Asked {
   readonly weekBegins: Weekday;
 }
 
-/** The dates of one person's plan. */
-export function datesOf(
-  { person, programme, plan }: Planned,
-  { roster, on }: Plans,
-  weeks: number,
-  wishes: Wishes = {},
-): Dated {
-  return datesFor({
-    plan,
-    programme: programme.programme,
-    person,
-    place: placeOf(person, roster),
-    others: roster.places,
-    catalogue: CATALOGUE,
-    on,
-    weeks,
-    ...wishes,
-  });
-}
-
 /** A person with their dates, what follows a miss, and how else the weeks could be. */
-export interface Scheduled {
+export interface Scheduled extends Days {
   readonly planned: Planned;
-  readonly dated: Dated;
-  readonly missed?: ReturnType<typeof afterAMiss>;
   /** Empty after a miss: what was announced stays. */
   readonly ways: readonly WaysOfWeek[];
 }
@@ -75,16 +46,7 @@ function resultOf({ planned, dated, missed, ways }: Scheduled, { roster }: Plans
   return {
     person: planned.person.id,
     zone: placeOf(planned.person, roster).zone,
-    ...(missed === undefined
-      ? {}
-      : {
-          missed: {
-            because: options.because as MissCause,
-            answer: missed.answer,
-            skipped: missed.skipped,
-            why: missed.why,
-          },
-        }),
+    ...(missed === undefined ? {} : { missed: missedIn(missed, options) }),
     sessions: explained.sessions.map(dayed),
     rows: explained.rows,
     notAsUsual: dated.notAsUsual,
@@ -112,13 +74,10 @@ export async function schedule(paths: readonly string[], options: ScheduleOption
   const plans = read.value;
   const scheduled: Scheduled[] = [];
   for (const planned of plans.plans) {
-    const wishes = wishesOf(options, planned, plans.on, options.weeks);
-    if (!wishes.ok) return failed(command, wishes.problems);
-    const dated = datesOf(planned, plans, options.weeks, wishes.value);
-    const miss = missOf(options, dated);
-    if (!miss.ok) return failed(command, miss.problems);
-    const missed = miss.value === undefined ? undefined : afterAMiss(dated.task, dated.placed, miss.value);
-    scheduled.push({ planned, dated, ...(missed === undefined ? { ways: waysOf(dated) } : { missed, ways: [] }) });
+    const days = daysAsked(planned, plans, options.weeks, options);
+    if (!days.ok) return failed(command, days.problems);
+    const { dated, missed } = days.value;
+    scheduled.push({ planned, ...days.value, ways: missed === undefined ? waysOf(dated) : [] });
   }
   return {
     command,

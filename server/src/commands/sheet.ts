@@ -5,8 +5,8 @@ import type { Dated } from "@stave/core/revise";
 import { namesFrom, sayReason } from "@stave/core/text";
 import { Press } from "../documents/sheet/index.ts";
 import { type Answer, failed, type Io } from "./answer.ts";
+import { datesOf } from "./days.ts";
 import { type PeopleOptions, type Planned, type Plans, readPlans, unserved } from "./plans.ts";
-import { datesOf } from "./schedule.ts";
 import { placeOf } from "./world.ts";
 import { type OutFile, writeFiles } from "./write-files.ts";
 

@@ -1,6 +1,7 @@
-import { addDays, day } from "@stave/core/day";
+import { addDays, day, printDay } from "@stave/core/day";
 import ICAL from "ical.js";
 import { describe, expect, test } from "vitest";
+import { dayIn } from "../../practice/day-in.ts";
 import { readCalendar } from "./read-calendar.ts";
 import { wallTime } from "./to-instant.ts";
 import { type CalendarInput, type CalendarSession, writeCalendar } from "./write-calendar.ts";
@@ -38,6 +39,7 @@ function bytes(text: string): Uint8Array {
 interface Shown {
   readonly summary: string;
   readonly start: number;
+  readonly end: number;
   readonly sequence: number;
 }
 
@@ -56,6 +58,7 @@ class Reader {
         this.shown.set(event.uid, {
           summary: event.summary,
           start: event.startDate.toUnixTime() * 1000,
+          end: event.endDate.toUnixTime() * 1000,
           sequence: event.sequence,
         });
     }
@@ -187,9 +190,68 @@ describe("cf-03: a file of 36 events imported again after a change", () => {
     expect(reader.shown.size).toBe(36);
   });
 
+  test("one that was missed and fell away is cancelled although its hour has passed, and does not come back", () => {
+    const reader = new Reader();
+    reader.import(one);
+    const afterFirst = Date.UTC(2027, 0, 14);
+    const missed = file(first.slice(1), { previous: bytes(one), now: afterFirst, skipped: [first[0]!.key] });
+    reader.import(missed);
+    expect(reader.shown.size).toBe(35);
+    // A later run that knows nothing of the miss lists it again, and it is over.
+    const later = file(first, { previous: bytes(missed), now: afterFirst + 1000 });
+    expect(later).toBe(missed);
+    // Neighbour: cancelled while it was still to come, it may come back.
+    const ahead = file(first.slice(0, 35), { previous: bytes(missed), now: afterFirst, skipped: [first[35]!.key] });
+    reader.import(file(first, { previous: bytes(ahead), now: afterFirst + 2000 }));
+    expect(reader.shown.size).toBe(35);
+    expect([...reader.shown.values()].map(({ sequence }) => sequence).filter((n) => n > 0)).toEqual([2]);
+  });
+
   test("a session of the past that is no longer listed is left in peace", () => {
     const afterFirst = Date.UTC(2027, 0, 14);
     expect(file(first.slice(1), { previous: bytes(one), now: afterFirst })).not.toContain("CANCELLED");
+  });
+});
+
+describe("cf-07: Sunday 31 October 2027, 23:30 to 00:30 in London, on the day when the clocks went back", () => {
+  const night = weekly("2027-10-31", 1, { start: 23 * 60 + 30, minutes: 60 });
+  const shown = (text: string) => {
+    const reader = new Reader();
+    reader.import(text);
+    return [...reader.shown.values()][0]!;
+  };
+  const local = (at: number) => wallTime(at, "Europe/London");
+
+  test("begins on Sunday, ends on 1 November, and lasts 60 minutes", () => {
+    const { start, end } = shown(file(night));
+    expect(local(start)).toBe("2027-10-31T23:30");
+    expect(local(end)).toBe("2027-11-01T00:30");
+    expect(end - start).toBe(60 * 60_000);
+  });
+
+  test("recorded from 23:41 to 00:36, and from 23:58 to 00:04: of Sunday, 55 and 6 minutes", () => {
+    for (const [from, to, minutes] of [
+      ["2027-10-31T23:41Z", "2027-11-01T00:36Z", 55],
+      ["2027-10-31T23:58Z", "2027-11-01T00:04Z", 6],
+    ] as const) {
+      expect((Date.parse(to) - Date.parse(from)) / 60_000).toBe(minutes);
+      expect(printDay(dayIn("Europe/London", Date.parse(from)))).toBe("2027-10-31");
+    }
+  });
+
+  test("neighbour: the same hours in the night itself, 00:30 to 01:30, are 60 minutes of summer time on that Sunday", () => {
+    const { start, end } = shown(file(weekly("2027-10-31", 1, { start: 30, minutes: 60 })));
+    expect([new Date(start).toISOString(), new Date(end).toISOString()]).toEqual([
+      "2027-10-30T23:30:00.000Z",
+      "2027-10-31T00:30:00.000Z",
+    ]);
+  });
+
+  test("others that night are not cut to make room for it", () => {
+    const both = file([...night, ...weekly("2027-11-01", 1, { start: 15, minutes: 45, key: "ground/1/b" })]);
+    const reader = new Reader();
+    reader.import(both);
+    expect([...reader.shown.values()].map(({ start, end }) => (end - start) / 60_000)).toEqual([60, 45]);
   });
 });
 

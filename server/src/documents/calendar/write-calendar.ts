@@ -22,6 +22,8 @@ export interface CalendarInput {
   readonly person: string;
   readonly programme: string;
   readonly sessions: readonly CalendarSession[];
+  /** Keys of sessions that were missed and fell away: cancelled although their hour may have passed. */
+  readonly skipped?: readonly string[];
   /** The file written before, which remembers sequence numbers and times of change. */
   readonly previous?: Uint8Array;
   /** Epoch milliseconds. */
@@ -104,7 +106,7 @@ function cancelled(before: KnownEvent, now: number): ICalEventData {
  * the right wall time across changes of the clocks.
  *
  * Written again over an earlier file, unchanged events keep every byte; changed ones get a higher sequence number and
- * time of change; those that are gone and still to come are cancelled.
+ * time of change; those that are gone and still to come, or that were missed and fell away, are cancelled and stay so.
  *
  * @returns the text of the file, lines of at most 75 bytes
  * @source rfc5545
@@ -112,14 +114,20 @@ function cancelled(before: KnownEvent, now: number): ICalEventData {
 export function writeCalendar(input: CalendarInput): string {
   const now = Math.floor(input.now / SECOND) * SECOND;
   const previous = input.previous === undefined ? undefined : readCalendar(input.previous);
+  const skipped = new Set(input.skipped?.map((key) => uidOf(input, key)));
   const uids = new Set<string>();
-  const current = input.sessions.map((session) => {
+  const current = input.sessions.flatMap((session) => {
     const uid = uidOf(input, session.key);
+    const before = previous?.get(uid);
+    const event = plainEvent(session);
+    // What was cancelled and is over stays so: nothing in the past comes back.
+    if (before?.cancelled && Number(event.start) <= now) return [];
     uids.add(uid);
-    return stamped(plainEvent(session), uid, previous?.get(uid), now);
+    return [stamped(event, uid, before, now)];
   });
   const gone = [...(previous?.values() ?? [])]
-    .filter((event) => !uids.has(event.uid) && event.uid.endsWith("@stave") && (event.cancelled || event.start > now))
+    .filter(({ uid }) => !uids.has(uid) && uid.endsWith("@stave"))
+    .filter((event) => event.cancelled || event.start > now || skipped.has(event.uid))
     .map((event) => cancelled(event, now));
   return fileOf([...current, ...gone]);
 }
