@@ -33,6 +33,7 @@ export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
   import: [`stave import ${STEPS} ${ROSTER} --person dagny --coach "Imke Farrowdale" --data room`],
   record: [`stave record ${ROOM}/log.csv --data room`, `stave record ${ROOM}/log.csv --data room --take --leave-asked`],
   morning: ["stave morning --data room"],
+  next: ["stave next --data room --person dagny"],
   serve: ["stave serve --data room"],
   screen: [`stave screen ${ROOM}/screening-tobiah.yaml`, `stave screen ${ROOM}/screening-tobiah.yaml --request out`],
   before: [

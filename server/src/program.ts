@@ -189,6 +189,16 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
       await run(morning(options, io, machine), options.json);
     });
   stave
+    .command("next")
+    .description("the next dose of every movement: what, with what it rests, how sure, what was refused")
+    .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")
+    .option("--person <id>", "only this person")
+    .option("--json", "one JSON document instead of words")
+    .action(async (options) => {
+      const { next } = await import("./commands/next.ts");
+      await run(next(options, machine), options.json);
+    });
+  stave
     .command("serve")
     .description("serves the coach's page on this machine, and the page for participants' phones, until Ctrl-C")
     .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")

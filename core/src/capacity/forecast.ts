@@ -80,7 +80,7 @@ function told({ sessions, carried }: ZoneState, zone: Zone) {
 }
 
 function sdOf({ levelVar, missed, doubt }: ZoneState, zone: Zone): number {
-  return Math.sqrt(missed ** 2 * (levelVar + DAY_SD[zone] ** 2 + (SET_SD[zone] / 2) ** 2) + doubt);
+  return Math.sqrt(missed ** 2 * (levelVar + DAY_SD[zone] ** 2 + SET_SD[zone] ** 2 / 2) + doubt);
 }
 
 function repsAt(level: number, kg: number): number {

@@ -13,3 +13,4 @@ export { capacityOf, type ExerciseCapacity, factsOf, type OnceShown, traineeOf }
 export { lossAway } from "./detraining.ts";
 export { type Forecast, forecast, forecastHold } from "./forecast.ts";
 export { type SetFact, type Trainee, ZONE_TOP, ZONES, type Zone, zoneOf } from "./set-fact.ts";
+export { settledBy } from "./settled-by.ts";

@@ -71,7 +71,7 @@ function percent(chance: number): number {
 }
 
 /** What a capacity is counted in: kilograms moved, of one hand where loads are said per hand, 1 for the body alone. */
-function kgMoved(exercise: Exercise, person: Person, load: Load | undefined): number | undefined {
+export function kgMoved(exercise: Exercise, person: Person, load: Load | undefined): number | undefined {
   const { loadMeaning } = exercise;
   if (loadMeaning === "body only" || loadMeaning === "height" || loadMeaning === "none") return 1;
   const mass = onScale(exercise, person, load);

@@ -8,9 +8,10 @@ import {
   type Slot,
   type SlotKey,
   slotsOf,
+  type WayUp,
 } from "../model/index.ts";
 import { slotsAhead } from "./ahead.ts";
-import type { Certainty, NextDose } from "./dose-state.ts";
+import { type Certainty, type DoseState, type NextDose, stay } from "./dose-state.ts";
 import { easier } from "./fall-back.ts";
 import { morningAfter } from "./mornings.ts";
 import { nextDose } from "./next-dose.ts";
@@ -48,8 +49,7 @@ const MOST_FORMS = 3;
  * @returns pauses first, then in the order in which the slots come
  */
 export function proposalsFor(input: ProgressInput): readonly Waiting[] {
-  const { plan, record, catalogue } = input;
-  const slots = slotsByKey(input);
+  const { plan, record } = input;
   const decided = new Set(record.decisions.map(({ proposal }) => proposal?.proposal));
   const ahead = slotsAhead(input);
   const first = ahead.find(({ phase }) => phase === plan.firmTo.phase)?.slot.key;
@@ -57,15 +57,12 @@ export function proposalsFor(input: ProgressInput): readonly Waiting[] {
   const speaksFor = ({ hurt }: PainOn, key: SlotKey) =>
     !record.decisions.some((one) => isAbout(one, undefined, hurt)) &&
     key === (ahead.some(({ slot }) => slot.key === hurt.slot) ? hurt.slot : first);
-  const waiting = ahead.flatMap(({ phase, slot }): Waiting[] => {
-    const exercise = catalogue.exercises.get(slot.exercise);
-    const from = slots.get(slot.key);
-    if (phase !== plan.firmTo.phase || exercise === undefined || from === undefined) return [];
+  const waiting = slotsNow(input).flatMap(({ slot, from, exercise }): Waiting[] => {
     const pains = unansweredPains(input, slot.key, exercise);
     const waits = pains.filter((pain) => pain.waits && (!pain.everything || speaksFor(pain, slot.key)));
     if (waits.length > 0) return [pauseFor(input, slot, exercise, waits)];
-    if (pains.some((pain) => pain.waits)) return [];
-    const next = doseOf(input, slot, from, exercise, pains);
+    const state = stateOf(input, slot, from, exercise);
+    const next = state && doseUnder(input, from.way, state, pains);
     if (next?.patch === undefined) return [];
     const { patch, evidence, others, refused, certainty } = next;
     const proposal = propose(input, patch, evidence);
@@ -77,22 +74,51 @@ export function proposalsFor(input: ProgressInput): readonly Waiting[] {
   return [...open.filter(({ stop }) => stop), ...open.filter(({ stop }) => !stop)];
 }
 
+/** A slot of the phase that runs, as it is asked next, with its place in the programme. */
+interface SlotNow {
+  readonly slot: PlanSlot;
+  readonly from: Slot;
+  readonly exercise: Exercise;
+}
+
+function slotsNow(input: ProgressInput): readonly SlotNow[] {
+  const slots = slotsByKey(input);
+  return slotsAhead(input).flatMap(({ phase, slot }): SlotNow[] => {
+    const exercise = input.catalogue.exercises.get(slot.exercise);
+    const from = slots.get(slot.key);
+    if (phase !== input.plan.firmTo.phase || exercise === undefined || from === undefined) return [];
+    return [{ slot, from, exercise }];
+  });
+}
+
+/** The next dose of one slot, whether anything waits for the coach or not. */
+export interface SlotDose {
+  readonly slot: PlanSlot;
+  readonly exercise: Exercise;
+  readonly way: WayUp;
+  readonly next: NextDose;
+  /** What it depends on. */
+  readonly state: DoseState;
+}
+
+/** @returns what the way up of every slot of the phase that runs says now, in the order in which the slots come */
+export function dosesFor(input: ProgressInput): readonly SlotDose[] {
+  return slotsNow(input).flatMap(({ slot, from, exercise }) => {
+    const state = stateOf(input, slot, from, exercise);
+    if (state === undefined) return [];
+    const pains = unansweredPains(input, slot.key, exercise);
+    return [{ slot, exercise, way: from.way, next: doseUnder(input, from.way, state, pains), state }];
+  });
+}
+
 /**
- * The next dose of a slot under what hurts: nothing rises on a pain since then whose next morning is not known to be
- * normal, and a morning above the usual takes the dose down.
- *
- * @returns undefined where the form may not be done at all
+ * The next dose of a slot under what hurts: nothing while the form itself waits; nothing rises on a pain since then whose
+ * next morning is not known to be normal, and a morning above the usual takes the dose down.
  */
-function doseOf(
-  input: ProgressInput,
-  slot: PlanSlot,
-  from: Slot,
-  exercise: Exercise,
-  pains: readonly PainOn[],
-): NextDose | undefined {
-  const state = stateOf(input, slot, from, exercise);
-  if (state === undefined) return undefined;
-  const next = nextDose(from.way, state);
+function doseUnder(input: ProgressInput, way: WayUp, state: DoseState, pains: readonly PainOn[]): NextDose {
+  const waits = pains.filter((pain) => pain.waits);
+  if (waits.length > 0) return stay(waits.flatMap(({ evidence }) => evidence));
+  const next = nextDose(way, state);
   const judged = pains.map((pain) => ({ pain, morning: morningAfter(input, pain.hurt) }));
   const [above] = judged.filter(({ morning }) => morning.says === "above");
   if (above !== undefined && next.kind !== "down") {
@@ -100,14 +126,14 @@ function doseOf(
     const patch = easier(state);
     const evidence = [...pain.evidence, ...morning.because];
     const refused = next.kind === "up" ? [...next.refused, ...next.evidence] : next.refused;
-    if (patch === undefined) return { kind: "stay", evidence: [], refused: [...refused, ...evidence], others: [] };
+    if (patch === undefined) return stay([...refused, ...evidence]);
     return { kind: "down", patch, evidence, refused, others: [], since: pain.hurt.n };
   }
   if (next.kind !== "up") return next;
   const open = judged.filter(({ pain, morning }) => pain.hurt.n >= (next.since ?? 0) && morning.says === "unknown");
   if (open.length === 0) return next;
   const because = open.flatMap(({ pain, morning }) => [...pain.evidence, ...morning.because]);
-  return { kind: "stay", evidence: [], refused: [...next.refused, ...because], others: [] };
+  return stay([...next.refused, ...because]);
 }
 
 function slotsByKey({ programme }: ProgressInput): ReadonlyMap<SlotKey, Slot> {

@@ -106,6 +106,8 @@ export const PROGRESS_CODES = [
   "progress/well-first",
   /** exercise, load: before the break, sessions: { on } */
   "progress/back-again",
+  /** exercise, seconds, settles: decisions on average, slots: that it bears on */
+  "progress/tells-most",
 ] as const;
 export type ProgressCode = (typeof PROGRESS_CODES)[number];
 

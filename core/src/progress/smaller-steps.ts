@@ -10,12 +10,13 @@ const TRIED = { from: 6, to: 8 } as const;
 
 /**
  * What to do instead where the next load is a large step, in order: lower slowly, one set more where the week's growth
- * allows it, then one set with the next load, at a few repetitions, while the others stay.
+ * allows it, then one set with the next load, at a few repetitions, while the others stay. That set is left out where only a
+ * share of a best that nobody knows is allowed.
  *
  * @source ours
  */
 export function smallerSteps(state: DoseState, next: Load): readonly Patch[] {
-  const { slot, oneMoreSet } = state;
+  const { slot, oneMoreSet, shareAtMost } = state;
   const { dose, load } = slot;
   const asPatch = (changed: Dose): Patch => ({
     slot: slot.key,
@@ -31,5 +32,5 @@ export function smallerSteps(state: DoseState, next: Load): readonly Patch[] {
   const withLoad = (set: SetDose, each: Load): SetDose => ({ ...set, load: each });
   const tried: SetDose = withLoad({ ...last, amount: { kind: "reps", span: TRIED } }, next);
   const test = asPatch({ ...dose, sets: [tried, ...dose.sets.slice(1).map((set) => withLoad(set, load))] });
-  return [...slow, ...more, ...(dose.sets.length > 1 ? [test] : [])];
+  return [...slow, ...more, ...(dose.sets.length > 1 && shareAtMost === undefined ? [test] : [])];
 }

@@ -3,6 +3,7 @@ export * from "./bundle-for.ts";
 export * from "./dates-for.ts";
 export * from "./decide.ts";
 export * from "./morning-for.ts";
+export * from "./next-doses.ts";
 export * from "./next-revision.ts";
 export * from "./person-page.ts";
 export * from "./plan-for.ts";

@@ -1,5 +1,6 @@
 import { explain } from "./en/explain.ts";
 import { findings, whys } from "./en/findings.ts";
+import { nextWords } from "./en/next.ts";
 import { listed, plural, printNumber, printSpan } from "./en/number.ts";
 import { problems } from "./en/problems.ts";
 import { assessReasons } from "./en/reasons-assess.ts";
@@ -80,6 +81,7 @@ export const en = {
   request,
   reckon: { names: reckonings, figures, cautions, say: sayReckoned, list: sayReckonings },
   explain,
+  next: nextWords,
   simulate: { world: sayWorld, limits: simulationLimits },
   /** The frames that sentences are put into. */
   frames: {

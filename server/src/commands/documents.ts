@@ -8,6 +8,7 @@ import { exercisesDocument } from "./exercises-document.ts";
 import { fitDocument } from "./fit-document.ts";
 import { importDocument } from "./import-document.ts";
 import { morningDocument } from "./morning-document.ts";
+import { nextDocument } from "./next-document.ts";
 import { reckonDocument } from "./reckon-document.ts";
 import { recordDocument } from "./record-document.ts";
 import { scheduleDocument } from "./schedule-document.ts";
@@ -33,6 +34,7 @@ export const DOCUMENTS: Readonly<Record<string, z.ZodType>> = {
   import: importDocument,
   record: recordDocument,
   morning: morningDocument,
+  next: nextDocument,
   demo: demoDocument,
 };
 

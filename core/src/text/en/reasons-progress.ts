@@ -200,6 +200,8 @@ export const progressReasons: Readonly<Record<ProgressCode, Say>> = {
     return `${plural(numberIn(data, "days"), "day", "days")} without it${cause}, since ${sheet.shortDay(said(data, "since"))}${loadIn(data, "load") === undefined ? "" : `, last${withLoad(data)}`}. By the ${said(data, "rule") === "gentle" ? "gentle" : "stricter"} rule sets are cut more than load; what is printed ranges from no loss in 3 weeks to half the load.`;
   },
   "progress/well-first": () => "With fever, or signs in the chest, there is no session.",
+  "progress/tells-most": (data, names) =>
+    `Ask the repetitions and the reserve of one set of ${form(data, names)}: it settles ${said(data, "settles")} open ${numberIn(data, "settles") === 1 ? "decision" : "decisions"} on average, in ${said(data, "seconds")} s with its rest.`,
   "progress/back-again": (data) =>
     `Done as asked on ${days(data)} since the break; ${load(data, "load")} was the load before it.`,
   "progress/stop-sign": (data) => `${said(data, "where")}: everything waits until a doctor has been asked.`,

@@ -1,0 +1,66 @@
+import { type Day, printDay } from "../day.ts";
+import type { Occurrence } from "../measures/index.ts";
+import type { ExerciseId, Patch, Reason, SlotKey, WayUp } from "../model/index.ts";
+import { type Certainty, dosesFor, type NextDose, type TellingSet, tellsMost, titleOf } from "../progress/index.ts";
+import type { PlannedPerson } from "./situation.ts";
+import { viewOf } from "./view-of.ts";
+
+/** What the way up of one slot says now. */
+export interface SlotNext {
+  readonly slot: SlotKey;
+  readonly exercise: ExerciseId;
+  readonly way: WayUp;
+  readonly kind: NextDose["kind"];
+  /** What is proposed, as a reason to be said, and as a change. */
+  readonly title?: Reason;
+  readonly patch?: Patch;
+  readonly evidence: readonly Reason[];
+  readonly certainty?: Certainty;
+  readonly refused: readonly Reason[];
+  readonly others: readonly { readonly patch: Patch; readonly title: Reason }[];
+}
+
+/** The next doses of one person, and which sets of the next session tell most. */
+export interface NextDoses {
+  readonly day: string;
+  readonly slots: readonly SlotNext[];
+  readonly session?: {
+    readonly day: string;
+    readonly id: string;
+    readonly title: string;
+    readonly tells: readonly TellingSet[];
+  };
+}
+
+/** @returns the next dose of every slot of the phase that runs, in the order in which the slots come */
+export function nextDoses(person: PlannedPerson): NextDoses {
+  const view = viewOf(person);
+  const slots = dosesFor(view.progress).map(({ slot, exercise, way, next }): SlotNext => {
+    const titled = (patch: Patch) => titleOf(patch, slot, exercise, person.person);
+    const { kind, patch, evidence, certainty, refused, others } = next;
+    return {
+      slot: slot.key,
+      exercise: exercise.id,
+      way,
+      kind,
+      ...(patch === undefined ? {} : { patch, title: titled(patch) }),
+      evidence,
+      ...(certainty === undefined ? {} : { certainty }),
+      refused,
+      others: others.map((each) => ({ patch: each, title: titled(each) })),
+    };
+  });
+  const recorded = new Set(view.record.sessions.map(({ session }) => session));
+  const next = view.days.find(({ occurrence, day }) => day >= person.today && !recorded.has(occurrence.id));
+  return {
+    day: printDay(person.today),
+    slots,
+    ...(next === undefined
+      ? {}
+      : { session: { ...sessionOf(next), tells: tellsMost(view.progress, next.occurrence.session) } }),
+  };
+}
+
+function sessionOf({ occurrence, day }: { readonly occurrence: Occurrence; readonly day: Day }) {
+  return { day: printDay(day), id: occurrence.id, title: occurrence.session.title };
+}

@@ -1,0 +1,64 @@
+import { CATALOGUE } from "@stave/core/exercises";
+import type { Problem } from "@stave/core/model";
+import { type NextDoses, nextDoses, type PlannedPerson, type SlotNext } from "@stave/core/revise";
+import { en, namesFrom, sayReason } from "@stave/core/text";
+import { LOCAL_PRACTICE } from "../local-practice.ts";
+import { Changes, Practice } from "../practice/index.ts";
+import { type Answer, failed } from "./answer.ts";
+import { openData } from "./data.ts";
+import type { Machine } from "./machine.ts";
+
+export interface NextOptions {
+  readonly data: string;
+  readonly person?: string;
+}
+
+const NAMES = namesFrom(CATALOGUE);
+
+/** The next dose of every slot, from the records of a data folder: what, with what it rests, how sure, what was refused. */
+export async function next(options: NextOptions, machine: Machine): Promise<Answer> {
+  const command = "next";
+  const data = await openData(options.data, machine);
+  if ("problem" in data) return failed(command, [data.problem]);
+  try {
+    const practice = new Practice(data.store, LOCAL_PRACTICE, new Changes());
+    const everybody = await practice.everybody(machine.clock());
+    const people = everybody.filter(({ person }) => options.person === undefined || person.id === options.person);
+    if (people.length === 0) return failed(command, [nobody(options, everybody)]);
+    const all = people.map((planned) => ({ planned, doses: nextDoses(planned) }));
+    const words = all.map(({ planned, doses }) => personWords(planned, doses)).join("\n\n");
+    const result = { people: all.map(({ planned, doses }) => ({ person: planned.person.id, ...doses })) };
+    return { command, result, findings: [], problems: [], words: `${words}\n` };
+  } finally {
+    await data.store.close();
+  }
+}
+
+function nobody({ person, data }: NextOptions, everybody: readonly PlannedPerson[]): Problem {
+  const at = { at: [], line: 0, column: 0 };
+  if (person === undefined) return { code: "data/nobody", file: data, ...at };
+  const allowed = everybody.map((each) => each.person.id).join(", ");
+  return { code: "person/unknown", file: data, ...at, found: person, allowed };
+}
+
+function personWords({ person }: PlannedPerson, { day, slots, session }: NextDoses): string {
+  const head = `${person.name}, ${en.print.date(day)}`;
+  const tells = session?.tells[0];
+  const most =
+    session === undefined || tells === undefined
+      ? []
+      : [`  ${en.print.date(session.day)}, ${session.title}: ${sayReason(tells.because, NAMES)}`];
+  return [head, ...slots.flatMap(slotWords), ...most].join("\n");
+}
+
+function slotWords({ exercise, kind, title, evidence, refused, others }: SlotNext): readonly string[] {
+  const head = title === undefined ? `${NAMES.exercise(exercise)}: ${en.next[kind]}` : sayReason(title, NAMES);
+  return [
+    `  ${head}`,
+    ...evidence.map((each) => `      ${sayReason(each, NAMES)}`),
+    ...refused
+      .filter((each) => !evidence.includes(each))
+      .map((each) => `      ${en.next.refused} ${sayReason(each, NAMES)}`),
+    ...others.map((each) => `      ${en.next.other} ${sayReason(each.title, NAMES)}`),
+  ];
+}
