@@ -244,3 +244,88 @@ places:
     expect(doneIn(plan).filter(onFloor)).toEqual(expect.arrayContaining(["lying-knee-sways", "floor-bridge"]));
   });
 });
+
+describe("pf-11 registered blind, walks with a cane, twice a week, once alone", () => {
+  const slot = ([key, pattern, first]: readonly string[]) =>
+    `\n          - { slot: ${key}, pattern: ${pattern}, first: ${first}, down: 9, dose: "2 × 10–12, rest 90 s, 3 in reserve" }`;
+  const programme = (each: string) => `stave: 1
+id: two-days
+title: Two days
+version: 1
+goal: general
+status: novice
+units: kg
+phases:
+  - key: one
+    title: One
+    weeks: 4
+    sessions:
+      - key: a
+        title: Alone
+        minutes: 50
+        work:${[
+          ["push", "horizontal push", "chest-press-machine"],
+          ["row", "horizontal pull", "cable-row-seated"],
+          ["squat", "squat", "leg-press-mid"],
+        ]
+          .map(slot)
+          .join("")}
+          - { slot: lunge, pattern: single leg, first: forward-lunge, down: 9, dose: "2 × 8 each side, rest 90 s, 3 in reserve" }
+          - { slot: jump, pattern: jump, first: ${each}, down: 9, dose: "2 × 5 contacts, rest 90 s" }
+`;
+  const man = (more: string) => `stave: 1
+people:
+  - id: man
+    name: Man
+    born: 1969-06-01
+    mass: { load: 84 kg, on: 2027-03-01 }
+    status: novice
+    units: kg
+    place: gym
+    windows: [tue 18:00–19:15, thu 10:00–11:15]
+    minutes: 50
+    lifts:
+      - { exercise: cable-row-seated, load: 30 kg, reps: 12, reserve: 3, on: 2027-03-01 }
+      - { exercise: leg-press-mid, load: 60 kg, reps: 12, reserve: 3, on: 2027-03-01 }
+    screening: { outcome: no reason found, on: 2027-03-01, until: 2027-09-01, by: the coach }
+${more}`;
+  const gym = `stave: 1
+places:
+  - id: gym
+    name: Gym
+    zone: Europe/London
+    has: { leg press: 1, chest press machine: 1, row machine: 1, bench: 1 }
+    stacks: { leg press: 10–200 kg by 10, chest press machine: 5–80 kg by 5, row machine: 5–80 kg by 5 }
+    dumbbells: { pairs: [2–20 kg by 2] }
+`;
+  const stress = (plan: Plan) =>
+    plan.phases[0]!.weeks.flatMap(({ sessions }) => sessions)
+      .flatMap(({ blocks }) => blocks.flatMap((block) => block.slots))
+      .map(({ exercise }) => CATALOGUE.exercises.get(exercise)!.stress);
+  const from = day("2027-03-08");
+  const his = planFrom(programme("jump-squat"), man("    cannot: [balance, impact]\n"), gym, from);
+
+  test("no movement asks for balance, and none lands: no lunge along the floor, no jump", () => {
+    expect(stress(his).length).toBeGreaterThan(0);
+    for (const tags of stress(his)) expect([tags.balance ?? 0, tags.impact ?? 0]).toEqual([0, 0]);
+  });
+
+  test("machines stay, and their load is the number of a pin that is there", () => {
+    for (const [key, pins] of [
+      ["row", 5],
+      ["squat", 10],
+    ] as const) {
+      const [first] = slotOf(his, key);
+      expect(first?.load?.unit).toBe("kg");
+      expect(first!.load!.value % pins).toBe(0);
+    }
+  });
+
+  test("neighbour: a man who sees keeps the lunge", () => {
+    const other = planFrom(programme("jump-squat"), man(""), gym, from);
+    expect(slotOf(other, "lunge").map(({ exercise }) => CATALOGUE.exercises.get(exercise)!.pattern)).toContain(
+      "single leg",
+    );
+    expect(stress(other).some((tags) => (tags.balance ?? 0) > 0)).toBe(true);
+  });
+});
