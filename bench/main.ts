@@ -10,8 +10,10 @@ import { floorCold } from "./floor-cold.ts";
 import { floorData } from "./floor-data.ts";
 import { floorScript } from "./floor-script.ts";
 import type { Measure, Result } from "./measure.ts";
+import { nextPeople, nextSet } from "./next-dose.ts";
 import { schedule1x4 } from "./schedule-1x4.ts";
 import { schedule16x6 } from "./schedule-16x6.ts";
+import { coverages, forecasts } from "./simulated.ts";
 
 const MEASURES: readonly Measure[] = [
   checkRead,
@@ -28,13 +30,17 @@ const MEASURES: readonly Measure[] = [
   fit4x6Tail,
   fit4x8,
   fitLittleKit,
+  nextPeople,
+  nextSet,
+  ...forecasts,
+  ...coverages,
 ];
 /** A machine that changes pace by more than this between the first and the last line tells nothing. */
 const MOST_DRIFT = 1.5;
 
 async function main(args: readonly string[]): Promise<number> {
   const only = args.includes("--only") ? args[args.indexOf("--only") + 1] : undefined;
-  const chosen = MEASURES.filter(({ name }) => only === undefined || name === only);
+  const chosen = MEASURES.filter(({ name }) => only === undefined || name === only || name.startsWith(`${only}/`));
   if (chosen.length === 0) {
     console.error(`No measure is called ${only}. There are: ${MEASURES.map(({ name }) => name).join(", ")}`);
     return 2;
@@ -45,10 +51,10 @@ async function main(args: readonly string[]): Promise<number> {
   const after = await medianTime(unitJob);
   if (args.includes("--json")) console.log(JSON.stringify(results, undefined, 2));
   else {
-    for (const { name, value, unit, baseline, baselineValue, ratio, n, aim } of results) {
+    for (const { name, value, unit, baseline, baselineValue, ratio, n, aim, note } of results) {
       const [ours, theirs] = [value, baselineValue].map((number) => number.toFixed(2));
       console.log(
-        `${name}: ${ours} ${unit}; ${baseline}: ${theirs} ${unit}; ratio ${ratio.toFixed(3)}, median of ${n}${aim === undefined ? "" : `; aim: ${aim}`}`,
+        `${name}: ${ours} ${unit}; ${baseline}: ${theirs} ${unit}; ratio ${ratio.toFixed(3)}, ${unit === "%" ? "n" : "median of"} ${n}${aim === undefined ? "" : `; aim: ${aim}`}${note === undefined ? "" : `; ${note}`}`,
       );
     }
   }

@@ -54,11 +54,12 @@ describe("forecasts", () => {
 
 describe("intervals", () => {
   test("from the eleventh forecast on", () => {
-    const { sessions, covers, width, score } = judgeIntervals(told, 1)!;
+    const { sessions, covers, width, scores, score } = judgeIntervals(told, 1)!;
     expect(sessions).toBe(10);
     expect([covers.ours.value, covers.average.value]).toEqual([1, 0]);
     expect([width.ours.value, width.average.value]).toEqual([expect.closeTo(4, 9), expect.closeTo(2, 9)]);
     // Ours 4 wide and never out; the average 2 wide and 1 out, ten times.
+    expect([scores.ours.value, scores.average.value]).toEqual([expect.closeTo(4, 9), expect.closeTo(12, 9)]);
     expect(score.value).toBeCloseTo(4 / 12, 9);
     expect(
       judgeIntervals(

@@ -22,7 +22,9 @@ export interface CoverageFigures {
   readonly covers: { readonly ours: Estimate; readonly average: Estimate };
   /** Mean width, per cent. */
   readonly width: { readonly ours: Estimate; readonly average: Estimate };
-  /** Interval score of ours over that of the average; less is better. */
+  /** Mean interval score, per cent; less is better. */
+  readonly scores: { readonly ours: Estimate; readonly average: Estimate };
+  /** Interval score of ours over that of the average. */
   readonly score: Estimate;
 }
 
@@ -115,6 +117,7 @@ export function judgeIntervals(told: readonly Foretold[], seed: number): Coverag
   };
   const covers = each(({ low, high }, truth) => Number(low <= truth && truth <= high));
   const width = each(({ low, high }) => 100 * Math.log(high / low));
+  const scores = each(intervalScore);
   const score = ratioOf(
     perPerson(
       both,
@@ -123,5 +126,5 @@ export function judgeIntervals(told: readonly Foretold[], seed: number): Coverag
     ),
     seed,
   );
-  return covers && width && score && { sessions: both.length, covers, width, score };
+  return covers && width && scores && score && { sessions: both.length, covers, width, scores, score };
 }

@@ -40,6 +40,8 @@ export const simulateDocument = documentOf(
           sessions: whole,
           covers: both,
           width: both,
+          /** Mean interval score. */
+          scores: both,
           /** Interval score of ours over that of the average. */
           score: estimate,
         })
