@@ -9,11 +9,12 @@ import { WORLDS } from "./world.ts";
 
 const matched = WORLDS[0]!;
 const nothing: Forecaster = () => undefined;
+const silent = { forecast: nothing, chance: () => undefined };
 
 /** Occasions as they were when they were asked about. */
 function occasionsOf(index: number, world = matched): readonly Occasion[] {
   const seen: Occasion[] = [];
-  foretell(world, 4, index, 30, nothing, (occasion) => {
+  foretell(world, 4, index, 30, silent, (occasion) => {
     seen.push({ ...occasion, history: [...occasion.history] });
     return undefined;
   });
@@ -30,7 +31,7 @@ describe("the record before a forecast", () => {
   });
   test("the truth is the load with which so many repetitions can just be done on that day", () => {
     const one = lifter(matched, 4, 2);
-    const told = foretell(matched, 4, 2, 30, averageOfSix, nothing);
+    const told = foretell(matched, 4, 2, 30, { ...silent, forecast: averageOfSix }, nothing);
     const seen = occasionsOf(2);
     expect(told).toHaveLength(seen.length);
     for (const [at, { day, reps }] of seen.entries()) {
@@ -60,8 +61,37 @@ describe("the record before a forecast", () => {
     expect([...new Set(ranges)].sort()).toEqual([6, 7, 8.5]);
     expect(new Set(occasionsOf(1).map(({ reps }) => reps)).size).toBe(1);
   });
+  test("of the last set one number of repetitions is asked about, from the range; what came of it is what was done", () => {
+    const counts = new Map<number, number>();
+    for (const index of Array(20).keys()) {
+      const asked: number[] = [];
+      const told = foretell(
+        matched,
+        4,
+        index,
+        30,
+        {
+          ...silent,
+          chance: ({ asked: { reps, sets } }, what) => {
+            expect([what.set, what.reps >= reps.from, what.reps <= reps.to]).toEqual([sets - 1, true, true]);
+            expect(what.loadKg % matched.stepKg).toBe(0);
+            asked.push(what.reps - reps.from);
+            return 0.5;
+          },
+        },
+        nothing,
+      );
+      for (const each of asked) counts.set(each, (counts.get(each) ?? 0) + 1);
+      const happened = told.filter(({ sure }) => sure!.happened).length / told.length;
+      expect(happened).toBeGreaterThan(0);
+      expect(happened).toBeLessThan(1);
+    }
+    expect([...counts.keys()].sort()).toEqual([0, 1, 2, 3]);
+    expect(counts.get(0)! / counts.get(1)!).toBeGreaterThan(0.8);
+    expect(counts.get(0)! / counts.get(1)!).toBeLessThan(1.25);
+  });
   test("the same seed gives the same, another another", () => {
-    const told = (seed: number) => foretell(matched, seed, 1, 20, nothing, averageOfSix);
+    const told = (seed: number) => foretell(matched, seed, 1, 20, silent, averageOfSix);
     expect(told(1)).toEqual(told(1));
     expect(told(1)).not.toEqual(told(2));
   });

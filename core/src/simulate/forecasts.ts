@@ -2,7 +2,8 @@ import type { SlotSession } from "../measures/index.ts";
 import { chance } from "./chance.ts";
 import { type Asked, lifter, type Written } from "./lifter.ts";
 import { recorded, SESSION_DAYS } from "./recorded.ts";
-import { firstAsked, shareFor } from "./start.ts";
+import { doneInFull, isDone } from "./set-as-asked.ts";
+import { firstAsked, onStack, shareFor } from "./start.ts";
 import type { Moment } from "./ways.ts";
 import type { World } from "./world.ts";
 
@@ -20,6 +21,12 @@ export interface Forecast {
 }
 export type Forecaster = (occasion: Occasion) => Forecast | undefined;
 
+/** How sure it is that so many repetitions will be done in a set (0 = first) with a load, leaving the reserve asked. */
+export type Chancer = (
+  occasion: Occasion,
+  what: { readonly loadKg: number; readonly reps: number; readonly set: number },
+) => number | undefined;
+
 /** One session of one person, foretold twice from the same record. */
 export interface Foretold {
   readonly person: number;
@@ -30,11 +37,16 @@ export interface Foretold {
   /** Undefined: nothing is said. */
   readonly ours: Forecast | undefined;
   readonly average: Forecast | undefined;
+  /** How sure ours was of repetitions in the last set with a load, both drawn around what was asked; whether they came. */
+  readonly sure: { readonly chance: number; readonly happened: boolean } | undefined;
 }
 
 /** Sessions with a record before the first forecast counts. */
 const WARM_UP = 6;
 const DRAW_RANGE = 12;
+const DRAW_REPS = 14;
+/** Loads about which it is asked how sure it is, as shares of the one asked, so that all certainties come up. Ours. */
+const LIGHTER = [0.78, 1.04] as const;
 /** Asked of a person all the time; each of the three is as likely. With the reserve never over 10 repetitions. */
 const RANGES = [
   { from: 3, to: 5 },
@@ -59,15 +71,25 @@ export function foretell(
   seed: number,
   index: number,
   weeks: number,
-  ours: Forecaster,
+  ours: { readonly forecast: Forecaster; readonly chance: Chancer },
   average: Forecaster,
 ): readonly Foretold[] {
+  const inFull = doneInFull(world, seed, index);
   const one = lifter(world, seed, index);
   const reps = RANGES[Math.floor(chance(seed, index, DRAW_RANGE).even(0, RANGES.length))]!;
   let asked = firstAsked(one, world, seed, index, { reps, reserve: 2, sets: 3 });
   const middle = (reps.from + reps.to) / 2 + asked.reserve;
   const history: SlotSession[] = [];
   const told: Foretold[] = [];
+  const sureOf = (occasion: Occasion, number: number): Foretold["sure"] => {
+    const set = asked.sets - 1;
+    const draw = chance(seed, index, number, DRAW_REPS);
+    const least = Math.floor(draw.even(reps.from, reps.to + 1));
+    const loadKg = onStack(asked.loadKg * draw.even(...LIGHTER), world);
+    const sure = ours.chance(occasion, { loadKg, reps: least, set });
+    if (sure === undefined) return undefined;
+    return { chance: sure, happened: isDone(inFull(occasion.day, { ...asked, loadKg })[set]!, least, asked) };
+  };
   for (let day = 0; day < weeks * 7; day += SESSION_DAYS) {
     if (!one.comes(day)) continue;
     if (history.length >= WARM_UP) {
@@ -76,8 +98,9 @@ export function foretell(
         person: index,
         before: told.length,
         truth: one.maximum(day) * shareFor(middle, world.curve),
-        ours: ours(occasion),
+        ours: ours.forecast(occasion),
         average: average(occasion),
+        sure: sureOf(occasion, history.length),
       });
     }
     const written = one.train(day, asked);

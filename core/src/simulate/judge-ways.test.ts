@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Coached, StepUp } from "./coach.ts";
-import { judgeCertainty, judgeWays } from "./judge-ways.ts";
+import { judgeWays } from "./judge-ways.ts";
 
 const one = (steps: readonly StepUp[], late = 0, heavy = 0, stepsBack = 0): Coached => ({
   steps,
@@ -9,8 +9,8 @@ const one = (steps: readonly StepUp[], late = 0, heavy = 0, stepsBack = 0): Coac
   late,
   heavy,
 });
-const good: StepUp = { within: true };
-const bad: StepUp = { within: false };
+const good: StepUp = { within: true, done: false };
+const bad: StepUp = { within: false, done: true };
 
 describe("two ways with the same people", () => {
   const ours = [one([good, bad], 2, 1), one([good], 4, 0, 1)];
@@ -29,23 +29,4 @@ describe("two ways with the same people", () => {
     expect(() => judgeWays(ours, plain.slice(1), 1)).toThrow(RangeError);
     expect(() => judgeWays([], [], 1)).toThrow(RangeError);
   });
-});
-
-describe("certainty", () => {
-  test("what was said near a level, and how often it came true", () => {
-    const sure = (certainty: number, within: boolean) => ({ certainty, within });
-    const all = [
-      one([sure(0.65, true), sure(0.7, false), sure(0.775, true)]),
-      one([sure(0.899, false), sure(0.9, true), sure(1, true), sure(0.5, false), good]),
-    ];
-    const found = judgeCertainty(all, 1);
-    expect(found.map(({ level, steps }) => [level, steps])).toEqual([
-      [0.7, 2],
-      [0.85, 2],
-      [0.95, 2],
-    ]);
-    expect(found.map(({ said }) => said)).toEqual([0.675, 0.837, 0.95]);
-    expect(found.map(({ happened }) => happened.value)).toEqual([0.5, 0.5, 1]);
-  });
-  test("nothing said, nothing told", () => expect(judgeCertainty([one([good, bad])], 1)).toEqual([]));
 });

@@ -1,11 +1,11 @@
 import { CATALOGUE } from "../exercises/index.ts";
-import { foldRecord, type SlotSession } from "../measures/index.ts";
+import { foldRecord } from "../measures/index.ts";
 import type { Person, Place, Plan, PlanSession, Programme } from "../model/index.ts";
 import type { ProgressInput } from "../progress/index.ts";
 import { PAIN_RULES } from "../screen/index.ts";
-import type { Asked } from "./lifter.ts";
 import { dayAt, doseOf, instantOf, MOVEMENT, SLOT, slotOf } from "./recorded.ts";
 import { ASKED_ALWAYS } from "./start.ts";
+import type { Moment } from "./ways.ts";
 import type { World } from "./world.ts";
 
 const YEARS = 365.25;
@@ -85,12 +85,12 @@ const PROGRAMME: Programme = {
   ],
 };
 
-function planOf(asked: Asked): Plan {
+function planOf({ asked, dose }: Pick<Moment, "asked" | "dose">): Plan {
   const session: PlanSession = {
     key: "a",
     title: "A",
     warmup: [],
-    blocks: [{ kind: "straight", slots: [slotOf(asked)] }],
+    blocks: [{ kind: "straight", slots: [slotOf(asked, dose)] }],
     conditioning: [],
     open: [],
     minutes: { low: 10, high: 20 },
@@ -120,12 +120,13 @@ const rooms = new Map<string, Pick<ProgressInput, "person" | "place">>();
  * Everything that a proposal is made from, for one made-up person who does one movement in a room with one machine: no
  * pain, no limit, nothing decided, nothing else recorded.
  */
-export function situationOf(history: readonly SlotSession[], asked: Asked, day: number, world: World): ProgressInput {
+export function situationOf(moment: Moment): ProgressInput {
+  const { history, day, world } = moment;
   const room = rooms.get(world.id) ?? { person: personOf(world), place: placeOf(world) };
   rooms.set(world.id, room);
   return {
     ...room,
-    plan: planOf(asked),
+    plan: planOf(moment),
     programme: PROGRAMME,
     catalogue: CATALOGUE,
     record: NOTHING,

@@ -36,11 +36,11 @@ export function doseOf({ reps, reserve, sets }: Omit<Asked, "loadKg">): Dose {
   return { sets: Array.from({ length: sets }, () => set), restS: 120 };
 }
 
-export function slotOf(asked: Asked): PlanSlot {
+export function slotOf(asked: Asked, dose: Dose = doseOf(asked)): PlanSlot {
   return {
     key: SLOT,
     exercise: MOVEMENT.id,
-    dose: doseOf(asked),
+    dose,
     load: loadOf(asked.loadKg),
     why: [],
     offer: [],
@@ -52,9 +52,16 @@ export function slotOf(asked: Asked): PlanSlot {
  * down are simply not there.
  *
  * @param number of the session, 0 = first
+ * @param dose as it was decided, where it says more than what was asked
  */
-export function recorded(number: number, day: number, asked: Asked, written: readonly Written[]): SlotSession {
-  const slot = slotOf(asked);
+export function recorded(
+  number: number,
+  day: number,
+  asked: Asked,
+  written: readonly Written[],
+  dose?: Dose,
+): SlotSession {
+  const slot = slotOf(asked, dose);
   const sets = written.map(({ loadKg, reps, reserve }, set): DoneSet => {
     const load = loadOf(loadKg);
     return {

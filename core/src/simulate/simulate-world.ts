@@ -2,8 +2,9 @@ import { averageOfSix } from "./average.ts";
 import { coach } from "./coach.ts";
 import type { Estimator } from "./estimator.ts";
 import { foretell } from "./forecasts.ts";
+import { type CertaintyFigures, judgeCertainty } from "./judge-certainty.ts";
 import { type CoverageFigures, type ForecastFigures, judgeForecasts, judgeIntervals } from "./judge-forecasts.ts";
-import { type CertaintyFigures, judgeCertainty, judgeWays, type OutcomeFigures } from "./judge-ways.ts";
+import { judgeWays, type OutcomeFigures } from "./judge-ways.ts";
 import { twoForTwoPlain } from "./ways.ts";
 import type { World } from "./world.ts";
 
@@ -19,7 +20,8 @@ export interface WorldFigures extends Size {
   readonly world: string;
   readonly forecast?: ForecastFigures;
   readonly coverage?: CoverageFigures;
-  readonly certainty: readonly CertaintyFigures[];
+  /** How sure ours was of sets and of steps up, against what came of them. */
+  readonly certainty: { readonly sets: readonly CertaintyFigures[]; readonly steps: readonly CertaintyFigures[] };
   readonly outcome: OutcomeFigures;
 }
 
@@ -31,9 +33,15 @@ export interface WorldFigures extends Size {
  */
 export function simulateWorld(world: World, { people, weeks, seed }: Size, ours: Estimator): WorldFigures {
   const everybody = Array.from({ length: people }, (_, index) => index);
-  const told = everybody.flatMap((index) => foretell(world, seed, index, weeks, ours.forecast, averageOfSix));
+  const told = everybody.flatMap((index) => foretell(world, seed, index, weeks, ours, averageOfSix));
   const coached = everybody.map((index) => coach(world, seed, index, weeks, ours.way));
   const plain = everybody.map((index) => coach(world, seed, index, weeks, twoForTwoPlain));
+  const sets = told.flatMap(({ person, sure }) => (sure === undefined ? [] : [{ person, ...sure }]));
+  const steps = coached.flatMap(({ steps: some }, person) =>
+    some.flatMap(({ certainty: chance, done: happened }) =>
+      chance === undefined ? [] : [{ person, chance, happened }],
+    ),
+  );
   const forecast = judgeForecasts(told, seed);
   const coverage = judgeIntervals(told, seed);
   return {
@@ -43,7 +51,7 @@ export function simulateWorld(world: World, { people, weeks, seed }: Size, ours:
     seed,
     ...(forecast === undefined ? {} : { forecast }),
     ...(coverage === undefined ? {} : { coverage }),
-    certainty: judgeCertainty(coached, seed),
+    certainty: { sets: judgeCertainty(sets, seed), steps: judgeCertainty(steps, seed) },
     outcome: judgeWays(coached, plain, seed),
   };
 }

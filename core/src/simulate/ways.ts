@@ -1,4 +1,5 @@
 import { type DoneSet, leastOf, type SlotSession } from "../measures/index.ts";
+import type { Dose } from "../model/index.ts";
 import type { Asked } from "./lifter.ts";
 import type { World } from "./world.ts";
 
@@ -6,6 +7,8 @@ import type { World } from "./world.ts";
 export interface Moment {
   readonly history: readonly SlotSession[];
   readonly asked: Asked;
+  /** As it was decided, where it says more than what is asked. */
+  readonly dose?: Dose;
   readonly day: number;
   readonly world: World;
 }
@@ -13,7 +16,8 @@ export interface Moment {
 /** What is asked next. */
 export interface Answer {
   readonly asked: Asked;
-  /** How sure the way is that the bottom of the range can be done with the load that it goes up to; a share of 1. */
+  readonly dose?: Dose;
+  /** How sure the way is that what is asked will be done with the load that it goes up to; a share of 1. */
   readonly certainty?: number;
 }
 

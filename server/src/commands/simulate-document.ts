@@ -9,6 +9,10 @@ const estimate = z
 /** Stave's own figure and that of the yardstick, the average of six sessions. */
 const both = z.strictObject({ ours: estimate, average: estimate }).meta({ id: "Both" });
 const share = z.number().min(0).max(1);
+/** What was said with a certainty near a level, and how often it came true. */
+const certainty = z
+  .strictObject({ level: share, from: share, to: share, said: share, happened: estimate, cases: whole })
+  .meta({ id: "Certainty" });
 /** Per person. */
 const way = z
   .strictObject({ steps: estimate, tooSoon: estimate, stepsBack: estimate, late: estimate, heavy: estimate })
@@ -46,10 +50,7 @@ export const simulateDocument = documentOf(
           score: estimate,
         })
         .exactOptional(),
-      /** What was said with a certainty near a level, and how often it came true. */
-      certainty: z.array(
-        z.strictObject({ level: share, from: share, to: share, said: share, happened: estimate, steps: whole }),
-      ),
+      certainty: z.strictObject({ sets: z.array(certainty), steps: z.array(certainty) }),
       outcome: z.strictObject({
         people: whole,
         /** Trained, per person. */

@@ -14,9 +14,10 @@ function percent({ value, low, high, n }: Estimate): string {
   return figure({ value: 100 * value, low: 100 * low, high: 100 * high, n }, 1, " %");
 }
 
-function certain({ from, to, said, happened, steps }: CertaintyFigures): string {
-  const range = `${printNumber(from)} to ${printNumber(to)}`;
-  return `    said ${range}, ${printNumber(said)} on average: came true ${figure(happened)} in ${plural(steps, "step", "steps")}`;
+function certain(what: string, levels: readonly CertaintyFigures[]): readonly string[] {
+  const line = ({ from, to, said, happened, cases }: CertaintyFigures) =>
+    `    said ${printNumber(from)} to ${printNumber(to)}, ${printNumber(said)} on average: came true ${figure(happened)} of ${printNumber(cases)}`;
+  return levels.length === 0 ? [] : [`  How sure it was ${what}:`, ...levels.map(line)];
 }
 
 function outcome({ weeks, ours, plain, less }: OutcomeFigures): readonly string[] {
@@ -56,7 +57,8 @@ export function sayWorld({
       : [
           `  The 80 % interval after ten forecasts, ${plural(coverage.sessions, "forecast", "forecasts")}: holds ${percent(coverage.covers.ours)}, ${printNumber(coverage.width.ours.value, 1)} % wide; average ${percent(coverage.covers.average)}, ${printNumber(coverage.width.average.value, 1)} % wide; interval score over that of the average ${figure(coverage.score, 3)}`,
         ]),
-    ...(certainty.length === 0 ? [] : ["  How sure it was that a step is within reach:", ...certainty.map(certain)]),
+    ...certain("that a last set would be done as asked", certainty.sets),
+    ...certain("that a step up would be done as asked", certainty.steps),
     ...outcome(came),
   ].join("\n");
 }
