@@ -6,7 +6,11 @@ import { buildWeb } from "./build-web.mjs";
 mkdirSync("server/dist", { recursive: true });
 for (const name of readdirSync("server/dist")) if (/\.js(\.map)?$/.test(name)) rmSync(`server/dist/${name}`);
 await build({
-  entryPoints: { stave: "server/src/main.ts", typeset: "server/src/documents/sheet/typeset.ts" },
+  entryPoints: {
+    stave: "server/src/main.ts",
+    typeset: "server/src/documents/sheet/typeset.ts",
+    "fit-worker": "server/src/classes/fit-worker.ts",
+  },
   outdir: "server/dist",
   bundle: true,
   splitting: true,

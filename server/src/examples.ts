@@ -13,7 +13,10 @@ export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
   fit: [
     `stave fit ${STEPS} ${ROSTER} --person dagny --reasons`,
     `stave fit ${STEPS} ${ROSTER} --person dagny --tests ${ROOM}/tests-dagny.yaml`,
-    `stave fit ${STEPS} ${ROOM}/slipway-strength.yaml ${ROSTER} --out plans`,
+    `stave fit ${STEPS} ${ROOM}/slipway-strength.yaml ${ROSTER} --out plans --workers 2`,
+  ],
+  cohort: [
+    `stave cohort ${STEPS} --people ${ROOM}/followers.csv --places ${ROOM}/places.yaml --from 2027-01-11 --out cohort`,
   ],
   why: [
     `stave why ${STEPS} ground-squat-a ${ROSTER} --person tobiah`,

@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { MISS_CAUSES } from "@stave/core/calendar";
 import { WEEKDAYS } from "@stave/core/day";
 import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
@@ -6,6 +7,7 @@ import { assess } from "./commands/assess.ts";
 import { before } from "./commands/before.ts";
 import { calendar } from "./commands/calendar.ts";
 import { check } from "./commands/check.ts";
+import { cohort } from "./commands/cohort.ts";
 import { demo } from "./commands/demo.ts";
 import { exercises } from "./commands/exercises.ts";
 import { fit } from "./commands/fit.ts";
@@ -27,6 +29,7 @@ sharp or rising pain. Clinicians' advice, local law, insurance and the coach's l
 Exit status: 0 done, 1 a finding stops, 2 input that cannot be read.`;
 
 const PORT = 4747;
+const MOST_WORKERS = 64;
 
 function whole(least: number, most: number): (text: string) => number {
   return (text) => {
@@ -109,7 +112,19 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .argument("<programme...>", "programme files; with several, the roster says who has which")
     .option("--reasons", "say why each movement was chosen")
     .option("--out <folder>", "write plans as JSON and CSV", folder)
+    .option("--workers <number>", "threads that fit", whole(1, MOST_WORKERS), 1)
     .action((files: string[], options) => run(fit(files, options, io), options.json));
+  stave
+    .command("cohort")
+    .description("fits one programme to all who follow it: people whom it cannot tell apart are fitted once")
+    .argument("<programme>", "programme file")
+    .requiredOption("--people <file>", "table of answers (.csv), one person a line, or a roster file (required)")
+    .requiredOption("--places <file>", "places file (required)")
+    .requiredOption("--out <folder>", "where to write; what an earlier run made there is kept (required)", folder)
+    .option("--from <day>", "first day of the plans, YYYY-MM-DD; next Monday when left out")
+    .option("--workers <number>", "threads that fit", whole(1, MOST_WORKERS), availableParallelism())
+    .option("--json", "one JSON document instead of words")
+    .action((file: string, options) => run(cohort(file, options, io), options.json));
   withTests(stave.command("why"))
     .description("why a slot holds what it holds for one person, and why not something else")
     .argument("<programme>", "programme file")

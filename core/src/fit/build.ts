@@ -4,6 +4,7 @@ import type { Admit } from "../offer/index.ts";
 import { weeklyRows } from "./bands.ts";
 import { admitFor, choicesFor, type FitContext } from "./candidates.ts";
 import { conditioningDoses, type EasyItem, easyItem, easyWarmUp } from "./easy-work.ts";
+import { type FitMemory, type Remembered, remember, slotText } from "./memory.ts";
 import { type BlockChoices, blockTask, TYPICAL_PER_UNIT } from "./options.ts";
 import type { BlockTask, FitTask, Option } from "./task.ts";
 
@@ -17,6 +18,8 @@ export interface FitInput extends FitContext {
   readonly perWeek: number;
   /** Most different busy stations that one session may take, where others train too. */
   readonly stations?: number;
+  /** What earlier fits left behind; it spares work and changes nothing. */
+  readonly memory?: FitMemory;
 }
 
 /** One session of the phase for one person, before the choice. */
@@ -33,7 +36,12 @@ export interface Built {
   readonly sessions: readonly SessionChoices[];
 }
 
-function sessionChoices(context: FitContext, admit: Admit, session: Session): SessionChoices {
+function sessionChoices(
+  context: FitContext,
+  admit: Admit,
+  session: Session,
+  known: Remembered | undefined,
+): SessionChoices {
   const ramps = new Map(
     (session.warmup ?? []).flatMap((item) => ("ramp" in item ? [[item.ramp, item.sets] as const] : [])),
   );
@@ -43,7 +51,13 @@ function sessionChoices(context: FitContext, admit: Admit, session: Session): Se
     blocks: session.work.map((block): BlockChoices => {
       const kind = "pair" in block ? "pair" : "round" in block ? "round" : "straight";
       const restS = "slot" in block ? undefined : block.restS;
-      const slots = slotsOf(block).map((slot) => choicesFor(context, admit, slot));
+      const slots = slotsOf(block).map((slot) =>
+        remember(
+          known?.choices,
+          () => slotText(context, slot),
+          () => choicesFor(context, admit, slot),
+        ),
+      );
       return { kind, slots, ramps, ...(restS === undefined ? {} : { restS }) };
     }),
     conditioning: (session.conditioning ?? []).flatMap((asked) => {
@@ -51,6 +65,13 @@ function sessionChoices(context: FitContext, admit: Admit, session: Session): Se
       return item === undefined ? [] : [{ item, effort: item.effort ?? asked.effort }];
     }),
   };
+}
+
+/** All that the ways of a block are made from, but for the person, the place and the weeks of the phase. */
+function blockText(context: FitContext, block: BlockChoices, moves: boolean, pinned: number | undefined): string {
+  const slots = block.slots.map(({ slot }) => slotText(context, slot));
+  const ramps = block.slots.map(({ slot }) => block.ramps.get(slot.slot) ?? null);
+  return JSON.stringify([slots, block.kind, block.restS ?? null, ramps, moves, pinned ?? null]);
 }
 
 /** Seconds of the easy warm-up, as the measure of a whole session counts them. */
@@ -92,14 +113,21 @@ function conditioningOptions(session: SessionChoices, at: number): readonly Opti
 export function build(input: FitInput): Built {
   const { phase, programme, person, perWeek } = input;
   const admit = admitFor(input);
-  const sessions = phase.sessions.map((session) => sessionChoices(input, admit, session));
+  const known = input.memory?.of(input);
+  const sessions = phase.sessions.map((session) => sessionChoices(input, admit, session, known));
   const setsPinned = new Map(
     person.pins.flatMap((pin) => (pin.sets === undefined ? [] : [[pin.slot, pin.sets] as const])),
   );
   const blocks = sessions.flatMap((session, number): BlockTask[] => [
     ...session.blocks.map((block, index) => {
       const pinned = block.slots.flatMap(({ slot }) => setsPinned.get(slot.slot) ?? [])[0];
-      return blockTask(number, input, block, index > 0, pinned);
+      const moves = index > 0;
+      const task = remember(
+        known?.blocks,
+        () => blockText(input, block, moves, pinned),
+        () => blockTask(number, input, block, moves, pinned),
+      );
+      return { ...task, session: number };
     }),
     ...session.conditioning.map((_, at): BlockTask => {
       const ways = [{ time: 0, steps: [conditioningOptions(session, at)] }];

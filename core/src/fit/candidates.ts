@@ -92,17 +92,31 @@ function thinkable(slot: Slot, exercise: Exercise, first: Exercise | undefined):
   );
 }
 
-/** One admission for all weeks: whatever one week's dose forbids is forbidden for the phase. */
+/** @returns the forms that may be thought of for a slot, whoever it is for */
+export function formsFor(slot: Slot, catalogue: Catalogue): readonly Exercise[] {
+  const first = catalogue.exercises.get(slot.first);
+  return [...catalogue.exercises.values()].filter((exercise) => thinkable(slot, exercise, first));
+}
+
+/** One admission for all weeks: whatever one week's dose forbids is forbidden for the phase. Weeks that ask the same share one. */
 function admitAllWeeks(
   admit: Admit,
   exercise: Exercise,
   asked: readonly Dose[],
 ): Admission & { readonly doses?: readonly Dose[] } {
-  const admitted = asked.map((dose) => admit(exercise, doseFor(exercise, dose)));
-  const refused = admitted.find((admission) => !admission.ok);
-  const first = admitted[0];
-  if (refused !== undefined || first === undefined || !first.ok) return refused ?? { ok: false, why: [] };
-  const passed = admitted.flatMap((admission) => (admission.ok ? [admission] : []));
+  const byDose = new Map<Dose, Admission>();
+  for (const dose of asked) {
+    if (byDose.has(dose)) continue;
+    const admission = admit(exercise, doseFor(exercise, dose));
+    if (!admission.ok) return admission;
+    byDose.set(dose, admission);
+  }
+  const passed = asked.flatMap((dose) => {
+    const admission = byDose.get(dose);
+    return admission?.ok ? [admission] : [];
+  });
+  const first = passed[0];
+  if (first === undefined) return { ok: false, why: [] };
   return {
     ...first,
     watch: [...new Set(passed.flatMap((admission) => admission.watch))].sort(),
@@ -145,12 +159,25 @@ function bodyTooLight(context: FitContext, exercise: Exercise, dose: Dose): bool
   });
 }
 
+/** Weeks that had one dose between them still do. */
+function hardened(doses: readonly Dose[]): readonly Dose[] {
+  const hard = new Map(doses.map((dose) => [dose, dose]));
+  for (const dose of hard.keys()) hard.set(dose, hardenDose(dose));
+  return doses.map((dose) => hard.get(dose)!);
+}
+
 /** One form for one slot: a candidate, or set aside. */
 function consider(context: FitContext, admit: Admit, slot: Slot, exercise: Exercise): Candidate | SetAside {
   const { phase, person, place, catalogue, on } = context;
   const asked = Array.from({ length: phase.weeks }, (_, index) => doseInWeek(slot, index + 1));
   const admission = admitAllWeeks(admit, exercise, asked);
-  if (!admission.ok) return { exercise: exercise.id, why: admission.why };
+  if (!admission.ok)
+    return {
+      exercise: exercise.id,
+      get why() {
+        return admission.why;
+      },
+    };
   const doses = admission.doses ?? [];
   const { cap } = admission;
   const startOf = (dose: Dose) => startingLoad({ exercise, dose, person, place, on, catalogue, cap });
@@ -162,7 +189,7 @@ function consider(context: FitContext, admit: Admit, slot: Slot, exercise: Exerc
   const lines = wantLines({ slot, exercise, person, catalogue, watch: admission.watch, tooLight, kept });
   return {
     exercise,
-    doses: tooLight ? doses.map(hardenDose) : doses,
+    doses: tooLight ? hardened(doses) : doses,
     watch: admission.watch,
     ...(admission.side === undefined ? {} : { side: admission.side }),
     notes: admission.notes,
@@ -179,9 +206,7 @@ function consider(context: FitContext, admit: Admit, slot: Slot, exercise: Exerc
 export function choicesFor(context: FitContext, admit: Admit, slot: Slot): SlotChoices {
   const candidates: Candidate[] = [];
   const aside: SetAside[] = [];
-  const first = context.catalogue.exercises.get(slot.first);
-  for (const exercise of context.catalogue.exercises.values()) {
-    if (!thinkable(slot, exercise, first)) continue;
+  for (const exercise of formsFor(slot, context.catalogue)) {
     const found = consider(context, admit, slot, exercise);
     if ("why" in found) aside.push(found);
     else candidates.push(found);

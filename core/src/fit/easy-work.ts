@@ -1,4 +1,4 @@
-import type { Conditioning, Dose, Exercise, ExerciseId, Reason, WarmUp } from "../model/index.ts";
+import type { Catalogue, Conditioning, Dose, Exercise, ExerciseId, Reason, WarmUp } from "../model/index.ts";
 import type { Admit } from "../offer/index.ts";
 import type { FitContext } from "./candidates.ts";
 import { doseFor } from "./dose-for.ts";
@@ -33,14 +33,9 @@ export function easyItem(
   taken: ReadonlySet<ExerciseId> = new Set(),
 ): EasyItem | undefined {
   const own = context.catalogue.exercises.get(asked.do);
-  const named = [own, ...(asked.or ?? []).map((id) => context.catalogue.exercises.get(id))];
-  const load = (exercise: Exercise) => Object.values(exercise.stress).reduce<number>((sum, grade) => sum + grade, 0);
-  const others = [...context.catalogue.exercises.values()]
-    .filter((exercise) => own !== undefined && exercise.pattern === own.pattern && exercise.amounts === own.amounts)
-    .sort((a, b) => load(a) - load(b) || (a.id < b.id ? -1 : 1));
   const why: Reason[] = [];
-  for (const exercise of [...named, ...others]) {
-    if (exercise === undefined || (exercise !== own && taken.has(exercise.id))) continue;
+  for (const exercise of easyForms(asked, context.catalogue)) {
+    if (exercise !== own && taken.has(exercise.id)) continue;
     const admission = admit(exercise, doseFor(exercise, asked.dose), asked.effort);
     if (admission.ok)
       return {
@@ -51,6 +46,20 @@ export function easyItem(
     if (exercise === own) why.push(...admission.why);
   }
   return undefined;
+}
+
+/** @returns the forms that may be thought of for an easy item, in the order in which they are tried */
+export function easyForms(
+  asked: { readonly do: ExerciseId; readonly or?: readonly ExerciseId[] },
+  catalogue: Catalogue,
+): readonly Exercise[] {
+  const own = catalogue.exercises.get(asked.do);
+  const named = [asked.do, ...(asked.or ?? [])].flatMap((id) => catalogue.exercises.get(id) ?? []);
+  const load = (exercise: Exercise) => Object.values(exercise.stress).reduce<number>((sum, grade) => sum + grade, 0);
+  const others = [...catalogue.exercises.values()]
+    .filter((exercise) => own !== undefined && exercise.pattern === own.pattern && exercise.amounts === own.amounts)
+    .sort((a, b) => load(a) - load(b) || (a.id < b.id ? -1 : 1));
+  return [...named, ...others];
 }
 
 function instead(first: ExerciseId, exercise: ExerciseId, why: readonly Reason[]): Reason {

@@ -1,11 +1,12 @@
 export { build, type FitInput } from "./build.ts";
-export { admitFor, type Candidate, choicesFor, type SetAside, type SlotChoices } from "./candidates.ts";
+export { admitFor, type Candidate, choicesFor, formsFor, type SetAside, type SlotChoices } from "./candidates.ts";
 export { type Gain, whatHelps } from "./changes.ts";
 export { conflictOf } from "./conflict.ts";
 export { doseFor, takesLoad, withSets } from "./dose-for.ts";
-export type { EasyItem } from "./easy-work.ts";
+export { type EasyItem, easyForms } from "./easy-work.ts";
 export * from "./explain.ts";
 export { type FittedBlock, type FittedPhase, type FittedSession, type FittedSlot, fitPhase } from "./fit.ts";
+export { FitMemory } from "./memory.ts";
 export { FIT_CODES, type FitCode } from "./reasons.ts";
 export { better, breach, comesFirst, rowPoints, score } from "./score.ts";
 export { solve } from "./search.ts";

@@ -70,10 +70,20 @@ function setsPoints(change: number): number {
   return change > 0 ? SET_ADDED * change : SET_LEFT_OUT * -change;
 }
 
-/** Units of 5 s that something takes in the longest week that is not light. */
-function longest(phase: Phase, secondsIn: (week: number) => number): number {
+/** Units of 5 s that something takes in the longest week that is not light. Weeks with the same doses take the same. */
+function longest(
+  phase: Phase,
+  dosesIn: (week: number) => readonly (Dose | undefined)[],
+  secondsIn: (week: number) => number,
+): number {
   let most = 0;
-  for (let week = 1; week <= phase.weeks; week++) if (!isLight(phase, week)) most = Math.max(most, secondsIn(week));
+  let before: readonly (Dose | undefined)[] | undefined;
+  for (let week = 1; week <= phase.weeks; week++) {
+    if (isLight(phase, week)) continue;
+    const doses = dosesIn(week);
+    if (before === undefined || doses.some((dose, at) => dose !== before![at])) most = Math.max(most, secondsIn(week));
+    before = doses;
+  }
   return Math.ceil(most / TYPICAL_PER_UNIT);
 }
 
@@ -94,7 +104,8 @@ function timeOf(setting: Setting, at: number, { exercise, doses }: Candidate, se
   const { phase, block, full, moves } = setting;
   const reach = moves || (!alone && at > 0) ? exercise.moveS : 0;
   const ramp = rampSeconds(setting, block.slots[at]!.slot.slot, exercise);
-  return longest(phase, (week) => {
+  const dosesIn = (week: number) => [doses[week - 1]];
+  return longest(phase, dosesIn, (week) => {
     const took = blockSeconds("straight", [{ exercise, dose: doseWithSets(doses, week, full, sets) }]);
     return withoutRest(took) + (alone ? took.rest : 0) + ramp + reach;
   });
@@ -102,14 +113,16 @@ function timeOf(setting: Setting, at: number, { exercise, doses }: Candidate, se
 
 /** Rest between the turns of those slots of a pair or round that are filled. */
 function restOf({ phase, block, full }: Setting, filled: readonly number[], sets: number): number {
-  return longest(phase, (week) => {
-    const slots = filled.flatMap((at) => {
-      const { slot, candidates } = block.slots[at]!;
-      const exercise = candidates[0]?.exercise;
-      const asked = Array.from({ length: phase.weeks }, (_, index) => doseInWeek(slot, index + 1));
-      return exercise === undefined ? [] : [{ exercise, dose: doseWithSets(asked, week, full, sets) }];
-    });
-    return blockSeconds(block.kind, slots, block.restS).rest;
+  const slots = filled.flatMap((at) => {
+    const { slot, candidates } = block.slots[at]!;
+    const exercise = candidates[0]?.exercise;
+    const asked = Array.from({ length: phase.weeks }, (_, index) => doseInWeek(slot, index + 1));
+    return exercise === undefined ? [] : [{ exercise, asked }];
+  });
+  const dosesIn = (week: number) => slots.map(({ asked }) => asked[week - 1]);
+  return longest(phase, dosesIn, (week) => {
+    const timed = slots.map(({ exercise, asked }) => ({ exercise, dose: doseWithSets(asked, week, full, sets) }));
+    return blockSeconds(block.kind, timed, block.restS).rest;
   });
 }
 

@@ -12,6 +12,8 @@
  */
 export type * from "./bundle.ts";
 export { canonicalJson, isStorable } from "./canonical-json.ts";
+export * from "./cohort-read.ts";
+export type { CsvRow } from "./csv-row.ts";
 export * from "./decimal-column.ts";
 export * from "./delimited.ts";
 export * from "./dose.ts";

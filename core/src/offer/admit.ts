@@ -60,44 +60,81 @@ export function admitter(context: AdmitContext): Admit {
   const clearance = context.clearance ?? clearanceOf(person, on, context.to);
   const served = (exercise: Exercise) => missingKit(exercise, place, on, clearance.wheelchair).length === 0;
   const earned = earnedBy(person, catalogue, served);
-  return (exercise, asked, effort) => {
-    const bestHoldS = bestHold(person, exercise);
-    const cut = cutDose(exercise, asked, clearance, {
-      ...(bestHoldS === undefined ? {} : { bestHoldS }),
-      ...(effort === undefined ? {} : { effort }),
-    });
-    const ceilings = againstCeilings(gradesOf(exercise, cut.dose, cut.facts), clearance.ceilings);
-    const orders = underOrders(exercise, clearance.limits);
-    const load = underLoadLimits(exercise, cut.dose, place, clearance.limits.loads, orders.side);
+  const known = new Map<Exercise, AtAnyDose>();
+  const atAnyDose = (exercise: Exercise): AtAnyDose => {
+    const before = known.get(exercise);
+    if (before !== undefined) return before;
     const rung = earned(exercise);
     const notOffered = [...(exercise.coachOnly ? [reason("offer/coach-only")] : []), ...(rung.ok ? [] : rung.why)];
-    const why = [
-      ...missingKit(exercise, place, on, clearance.wheelchair),
-      ...(byHand ? [] : notOffered),
-      ...setAsideByFilters(exercise, clearance),
-      ...ceilings.why,
-      ...orders.why,
-      ...load.why,
-      ...wrongAmounts(exercise, cut.dose),
-      ...outsideRange(exercise, cut.dose),
-    ];
-    if (why.length > 0) return { ok: false, why };
-    const unweighed = exercise.bodyShare !== undefined && person.mass === undefined;
-    return {
-      ok: true,
-      dose: cut.dose,
-      ...(cut.effort === undefined ? {} : { effort: cut.effort }),
-      watch: ceilings.watch,
-      cap: { ...load.cap, ...(clearance.percent === undefined ? {} : { percent: clearance.percent.value }) },
-      ...(orders.side === undefined ? {} : { side: orders.side }),
-      notes: [
-        ...cut.notes,
-        ...orders.notes,
-        ...notOffered,
-        ...(rung.ok ? rung.notes : []),
-        ...(unweighed ? [reason("offer/body-mass-unknown")] : []),
+    const whole = {
+      why: [
+        ...missingKit(exercise, place, on, clearance.wheelchair),
+        ...(byHand ? [] : notOffered),
+        ...setAsideByFilters(exercise, clearance),
       ],
+      notes: [...notOffered, ...(rung.ok ? rung.notes : [])],
     };
+    known.set(exercise, whole);
+    return whole;
+  };
+  return (exercise, asked, effort) => {
+    const whole = atAnyDose(exercise);
+    // Most forms fail here. What else speaks against them is only worked out when somebody asks.
+    if (whole.why.length > 0) return refused(() => atThisDose(context, clearance, whole, exercise, asked, effort).why);
+    return atThisDose(context, clearance, whole, exercise, asked, effort).answer;
+  };
+}
+
+/** What is said of a form whatever its dose: why it is refused, and what is noted where it is not. */
+interface AtAnyDose {
+  readonly why: readonly Reason[];
+  readonly notes: readonly Reason[];
+}
+
+function atThisDose(
+  { person, place }: AdmitContext,
+  clearance: Clearance,
+  whole: AtAnyDose,
+  exercise: Exercise,
+  asked: Dose,
+  effort: Effort | undefined,
+): { readonly why: readonly Reason[]; readonly answer: Admission } {
+  const bestHoldS = bestHold(person, exercise);
+  const cut = cutDose(exercise, asked, clearance, {
+    ...(bestHoldS === undefined ? {} : { bestHoldS }),
+    ...(effort === undefined ? {} : { effort }),
+  });
+  const ceilings = againstCeilings(gradesOf(exercise, cut.dose, cut.facts), clearance.ceilings);
+  const orders = underOrders(exercise, clearance.limits);
+  const load = underLoadLimits(exercise, cut.dose, place, clearance.limits.loads, orders.side);
+  const why = [
+    ...whole.why,
+    ...ceilings.why,
+    ...orders.why,
+    ...load.why,
+    ...wrongAmounts(exercise, cut.dose),
+    ...outsideRange(exercise, cut.dose),
+  ];
+  if (why.length > 0) return { why, answer: refused(() => why) };
+  const unweighed = exercise.bodyShare !== undefined && person.mass === undefined;
+  const answer: Admission = {
+    ok: true,
+    dose: cut.dose,
+    ...(cut.effort === undefined ? {} : { effort: cut.effort }),
+    watch: ceilings.watch,
+    cap: { ...load.cap, ...(clearance.percent === undefined ? {} : { percent: clearance.percent.value }) },
+    ...(orders.side === undefined ? {} : { side: orders.side }),
+    notes: [...cut.notes, ...orders.notes, ...whole.notes, ...(unweighed ? [reason("offer/body-mass-unknown")] : [])],
+  };
+  return { why, answer };
+}
+
+function refused(why: () => readonly Reason[]): Admission {
+  return {
+    ok: false,
+    get why() {
+      return why();
+    },
   };
 }
 

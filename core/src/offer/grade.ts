@@ -33,8 +33,8 @@ export function gradesOf(exercise: Exercise, dose: Dose, facts: DoseFacts): Part
   const grades: Partial<Record<StressTag, Grade>> = {};
   for (const tag of STRESS_TAGS) {
     const base = exercise.stress[tag] ?? 0;
-    const each = sets.map((words) => gradeAt(tag, base, words));
-    const grade = each.length === 0 ? base : (Math.max(...each) as Grade);
+    let grade = sets.length === 0 ? base : 0;
+    for (const words of sets) grade = Math.max(grade, gradeAt(tag, base, words)) as Grade;
     if (grade > 0) grades[tag] = grade;
   }
   return grades;

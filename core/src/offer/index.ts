@@ -8,3 +8,4 @@ export { gradesOf } from "./grade.ts";
 export { type LimitsOnDay, letterOf, limitData, limitsOn } from "./limits.ts";
 export { OFFER_CODES, type OfferCode } from "./reasons.ts";
 export { effortCeiling, type MayPrint, mayPrint } from "./screening.ts";
+export { ADULT_AT } from "./until.ts";

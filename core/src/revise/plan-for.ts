@@ -1,6 +1,6 @@
 import { trainingDays, weekDaysOf, weeksOf, windowsOf } from "../calendar/index.ts";
 import type { Day } from "../day.ts";
-import { type FitInput, fitPhase } from "../fit/index.ts";
+import { type FitInput, type FitMemory, fitPhase } from "../fit/index.ts";
 import type { Catalogue, Person, Phase, Place, Plan, PlanPhase, Programme, Reason } from "../model/index.ts";
 import { clearanceOf, mayPrint } from "../offer/index.ts";
 import { type Pins, planWeek } from "./plan-week.ts";
@@ -18,6 +18,10 @@ export interface PlanInput {
   readonly made: Plan["made"];
   /** Content hash of the programme. */
   readonly programmeHash: string;
+  /** How many sessions a week of each phase this person can do, where that is known already. */
+  readonly perWeek?: readonly number[];
+  /** What earlier plans left behind; it spares work and changes nothing. */
+  readonly memory?: FitMemory;
 }
 
 /** Four weeks show a usual week even when one of them is spent away. */
@@ -39,6 +43,10 @@ export function sessionsPerWeek(
   const shortest = Math.min(person.minutes, ...phase.sessions.map((session) => session.minutes));
   const days = trainingDays(windows, weekDays, shortest);
   return Math.min(days, person.perWeek ?? days, phase.sessions.length);
+}
+
+function perWeekOf(input: Omit<PlanInput, "made">, index: number): number {
+  return input.perWeek?.[index] ?? sessionsPerWeek(input, input.programme.phases[index]!);
 }
 
 /** A stretch of days, both ends included. */
@@ -72,10 +80,11 @@ export function daysOfPhases({
  * @param days for which it is to be safe
  */
 export function fitTask(input: Omit<PlanInput, "made">, index: number, days = daysOfPhases(input)[index]!): FitInput {
-  const { programme, person, place, catalogue } = input;
+  const { programme, person, place, catalogue, memory } = input;
   const phase = programme.phases[index]!;
-  const perWeek = Math.max(1, sessionsPerWeek(input, phase));
-  return { programme, phase, person, place, catalogue, ...days, perWeek };
+  const perWeek = Math.max(1, perWeekOf(input, index));
+  const remembered = memory === undefined ? {} : { memory };
+  return { programme, phase, person, place, catalogue, ...days, perWeek, ...remembered };
 }
 
 /** One phase of a plan, solved and dosed, with the coach's decisions in it. */
@@ -128,7 +137,7 @@ export function notesFor(
 ): readonly Reason[] {
   const { person, programme } = input;
   const print = mayPrint(person, on);
-  const perWeek = Math.min(...programme.phases.map((phase) => sessionsPerWeek(input, phase)));
+  const perWeek = Math.min(...programme.phases.map((_, index) => perWeekOf(input, index)));
   const most = Math.max(...programme.phases.map((phase) => phase.sessions.length));
   return [
     ...(print.ok ? [] : [print.reason]),

@@ -92,6 +92,16 @@ describe("good input", () => {
     expect(result.files).toHaveLength(2 * result.plans.length);
   });
 
+  test("cohort: followers of whom one cannot be read", async () => {
+    const people = join(folder, "followers.csv");
+    const lines = readFileSync(`${ROOM}/followers.csv`, "utf8").split("\n").slice(0, 3);
+    writeFileSync(people, [...lines, "somebody,1990-02-30"].join("\n"));
+    const files = ["--people", people, "--places", `${ROOM}/places.yaml`, "--out", join(folder, "cohort")];
+    const { result, problems } = await documentOf("cohort", STEPS, ...files, "--workers", "1");
+    expect(result.people).toMatchObject({ fitted: 2, unread: 1 });
+    expect(problems).toHaveLength(1);
+  });
+
   test("fit: people whose programme is not here", async () => {
     const { result } = await documentOf("fit", STRENGTH, ...PEOPLE);
     expect(result.without.length).toBeGreaterThan(0);
@@ -269,6 +279,11 @@ describe("bad input: the document says what is wrong, and its result is null unl
     ["fit: nobody of that name", () => ["fit", STEPS, ...PEOPLE, "--person", "dagni"], "person/unknown"],
     ["fit: a programme as roster", () => ["fit", STEPS, "--people", STEPS, ...PEOPLE.slice(2)], "key/unknown"],
     ["fit: a file in the way", () => ["fit", STEPS, ...DAGNY, "--out", inTheWay()], "out/not-a-folder"],
+    [
+      "cohort: a roster as table",
+      () => ["cohort", STEPS, "--people", STEPS, ...PEOPLE.slice(2, 4), "--out", join(folder, "none")],
+      "key/unknown",
+    ],
     ["why: no such slot", () => ["why", STEPS, "sqat", ...PEOPLE, "--person", "dagny"], "why/no-such-slot"],
     [
       "why: no such exercise",

@@ -3,6 +3,7 @@ import { assessDocument } from "./assess-document.ts";
 import { beforeDocument } from "./before-document.ts";
 import { calendarDocument } from "./calendar-document.ts";
 import { checkDocument } from "./check-document.ts";
+import { cohortDocument } from "./cohort-document.ts";
 import { demoDocument } from "./demo-document.ts";
 import { exercisesDocument } from "./exercises-document.ts";
 import { fitDocument } from "./fit-document.ts";
@@ -21,6 +22,7 @@ import { whyDocument } from "./why-document.ts";
 export const DOCUMENTS: Readonly<Record<string, z.ZodType>> = {
   check: checkDocument,
   fit: fitDocument,
+  cohort: cohortDocument,
   why: whyDocument,
   schedule: scheduleDocument,
   screen: screenDocument,

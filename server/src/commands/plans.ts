@@ -1,8 +1,9 @@
 import { addDays, type Day, parseDay, printDay, WEEKDAYS, weekdayOf } from "@stave/core/day";
 import type { Person, Plan, Problem } from "@stave/core/model";
 import { nearNames, readDay } from "@stave/core/model";
+import { fitPeople } from "./fit-people.ts";
 import { withTests } from "./tests.ts";
-import { fitPerson, type Got, type ProgrammeFile, type Roster, readPeople, readProgrammes } from "./world.ts";
+import { type Got, type ProgrammeFile, type Roster, readPeople, readProgrammes } from "./world.ts";
 
 /** What every command about people is told. */
 export interface PeopleOptions {
@@ -10,6 +11,8 @@ export interface PeopleOptions {
   readonly places: string;
   readonly person?: string;
   readonly from?: string;
+  /** Threads that fit; with 1, or left out, this very one. */
+  readonly workers?: number;
   /** Files of test results, which say where people start. */
   readonly tests?: readonly string[];
 }
@@ -122,11 +125,7 @@ export async function readPlans(
   const read = await readTraining(paths, options, today);
   if (!read.ok) return read;
   const { training, ...rest } = read.value;
-  const plans = training.map(({ person, programme }, index): Planned => {
-    const plan = fitPerson(programme, person, rest.roster, rest.on);
-    onDone(index + 1, training.length);
-    return { person, programme, plan };
-  });
+  const plans = await fitPeople(read.value, options.workers ?? 1, onDone);
   return { ok: true, value: { ...rest, plans } };
 }
 

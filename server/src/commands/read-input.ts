@@ -16,32 +16,46 @@ const REASONS: Readonly<Record<string, string>> = {
   EISDIR: "file/folder",
 };
 
+function unreadable(file: string, error: unknown): Read<never> {
+  const code = (error as NodeJS.ErrnoException).code ?? "";
+  return REASONS[code] === undefined ? problem(file, "file/unreadable", { found: code }) : problem(file, REASONS[code]);
+}
+
+/** @returns a plain file, open for reading, with its size in bytes; or a problem that names the file */
+export async function openInput(file: string): Promise<Read<{ readonly handle: FileHandle; readonly size: number }>> {
+  let handle: FileHandle | undefined;
+  try {
+    // A pipe that nobody writes to would otherwise be waited for without end.
+    handle = await open(file, constants.O_RDONLY | constants.O_NONBLOCK);
+    const found = await handle.stat();
+    if (found.isFile()) return { ok: true, value: { handle, size: found.size }, problems: [] };
+    await handle.close();
+    return problem(file, found.isDirectory() ? "file/folder" : "file/not-plain");
+  } catch (error) {
+    await handle?.close();
+    return unreadable(file, error);
+  }
+}
+
 /**
  * Reads a text file from outside: bounded in size, UTF-8 or refused, a byte-order mark dropped.
  *
  * @returns the text, or a problem that names the file
  */
 export async function readInput(file: string): Promise<Read<string>> {
-  let handle: FileHandle | undefined;
+  const opened = await openInput(file);
+  if (!opened.ok) return opened;
+  const { handle, size } = opened.value;
   try {
-    // A pipe that nobody writes to would otherwise be waited for without end.
-    handle = await open(file, constants.O_RDONLY | constants.O_NONBLOCK);
-    const stat = await handle.stat();
-    if (stat.isDirectory()) return problem(file, "file/folder");
-    if (!stat.isFile()) return problem(file, "file/not-plain");
-    if (stat.size > MOST_BYTES)
-      return problem(file, "file/too-large", { found: `${stat.size} bytes`, allowed: `${MOST_BYTES} bytes` });
-    const bytes = Buffer.alloc(Math.min(stat.size, MOST_BYTES) + 1);
+    if (size > MOST_BYTES)
+      return problem(file, "file/too-large", { found: `${size} bytes`, allowed: `${MOST_BYTES} bytes` });
+    const bytes = Buffer.alloc(size + 1);
     const { bytesRead } = await handle.read(bytes, 0, bytes.length, 0);
     const text = new TextDecoder("utf-8", { fatal: true }).decode(bytes.subarray(0, bytesRead));
     return { ok: true, value: text, problems: [] };
   } catch (error) {
-    if (error instanceof TypeError) return problem(file, "file/not-text");
-    const code = (error as NodeJS.ErrnoException).code ?? "";
-    return REASONS[code] === undefined
-      ? problem(file, "file/unreadable", { found: code })
-      : problem(file, REASONS[code]);
+    return error instanceof TypeError ? problem(file, "file/not-text") : unreadable(file, error);
   } finally {
-    await handle?.close();
+    await handle.close();
   }
 }

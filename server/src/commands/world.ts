@@ -1,10 +1,6 @@
-import type { Day } from "@stave/core/day";
-import { CATALOGUE } from "@stave/core/exercises";
 import {
-  canonicalJson,
   type Person,
   type Place,
-  type Plan,
   type Problem,
   type ProgrammeText,
   readPlaces,
@@ -12,8 +8,7 @@ import {
   readRoster,
   type YamlDocument,
 } from "@stave/core/model";
-import { planFor } from "@stave/core/revise";
-import { CATALOGUE_HASH, ENGINE, sha256 } from "../made-by.ts";
+import { sha256 } from "../made-by.ts";
 import { readInput } from "./read-input.ts";
 
 export type Got<T> =
@@ -108,20 +103,4 @@ export function placeOf(person: Person, roster: Roster): Place {
   const place = roster.places.find(({ id }) => id === person.place);
   if (place === undefined) throw new Error(`The roster was read without its place ${person.place}`);
   return place;
-}
-
-/** Fits a programme to one person of a roster. */
-export function fitPerson(programme: ProgrammeFile, person: Person, roster: Roster, on: Day): Plan {
-  const place = placeOf(person, roster);
-  const state = sha256(canonicalJson({ person, place, on }));
-  return planFor({
-    programme: programme.programme,
-    programmeHash: programme.hash,
-    person,
-    place,
-    others: roster.places,
-    catalogue: CATALOGUE,
-    on,
-    made: { engine: ENGINE, catalogue: CATALOGUE_HASH, state, decisions: sha256(canonicalJson(person.pins)) },
-  });
 }

@@ -45,6 +45,14 @@ const REASONS: Readonly<Record<string, string>> = {
   EEXIST: "out/not-a-folder",
 };
 
+/** @returns what a fault of writing into a folder means to whoever asked for it */
+export function outProblem(folder: string, error: unknown): Problem {
+  const code = (error as NodeJS.ErrnoException).code ?? "";
+  const where = { file: folder, at: [], line: 0, column: 0 };
+  const known = REASONS[code];
+  return known === undefined ? { code: "out/failed", ...where, found: code } : { code: known, ...where };
+}
+
 /**
  * Writes files so that none is ever half there: all are written and synced in a folder of their own, then renamed into place.
  * When anything fails before that, nothing has changed.
@@ -73,10 +81,7 @@ export async function writeFiles(
       })),
     };
   } catch (error) {
-    const code = (error as NodeJS.ErrnoException).code ?? "";
-    const where = { file: folder, at: [], line: 0, column: 0 };
-    const known = REASONS[code];
-    return { problem: known === undefined ? { code: "out/failed", ...where, found: code } : { code: known, ...where } };
+    return { problem: outProblem(folder, error) };
   } finally {
     await rm(part, { recursive: true, force: true }).catch(() => undefined);
     // A folder that is still empty was made for nothing; one that holds the files refuses to go.

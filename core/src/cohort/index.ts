@@ -1,0 +1,1 @@
+export { type Seen, seer } from "./seer.ts";

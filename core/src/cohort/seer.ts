@@ -1,0 +1,175 @@
+import { addDays, ageOn, type Day, day } from "../day.ts";
+import { easyForms, formsFor } from "../fit/index.ts";
+import {
+  type Catalogue,
+  canonicalJson,
+  type ExerciseId,
+  type Ladder,
+  type Lift,
+  type Person,
+  type Place,
+  type Programme,
+  type Screening,
+  type SlotKey,
+  slotsOf,
+} from "../model/index.ts";
+import { ADULT_AT, mayPrint } from "../offer/index.ts";
+import { daysOfPhases, sessionsPerWeek } from "../revise/index.ts";
+
+/**
+ * All that a plan of one programme takes of a person, and nothing else: somebody without a name, and how many sessions a
+ * week of each phase they can do. Two people with equal ones get the same plan.
+ */
+export interface Seen {
+  readonly person: Person;
+  readonly perWeek: readonly number[];
+}
+
+/** What is asked of one programme, wherever people train, from one day on. */
+export interface SeerInput {
+  readonly programme: Programme;
+  readonly places: readonly Place[];
+  readonly catalogue: Catalogue;
+  /** First day of the plan. */
+  readonly on: Day;
+}
+
+/** What a programme can look at, whoever it is for. */
+interface Sight {
+  readonly slots: ReadonlySet<SlotKey>;
+  readonly forms: ReadonlySet<ExerciseId>;
+  readonly mostMinutes: number;
+}
+
+/** Stands for every birthday of somebody who is grown up, and for every mass that nothing is reckoned from. */
+const GROWN_UP = day("1970-01-01");
+const SOME_MASS = { value: 70, unit: "kg" } as const;
+
+/**
+ * What a programme can see of people: a function from a person to `Seen`.
+ *
+ * Left out: names, notes, likes and rungs of forms that no slot can think of, hours and days away beyond the number of
+ * sessions they leave, minutes beyond the longest session, the birthday of a grown-up, dates of cautions that are not
+ * due, who screened. Orders that say nothing are made one. Everything else stays as it was said.
+ *
+ * @example
+ * seer({ programme, places, catalogue, on })(tobiah).person.name //=> ""
+ */
+export function seer(input: SeerInput): (person: Person) => Seen {
+  const sight = sightOf(input);
+  const placeOf = new Map(input.places.map((place) => [place.id, place]));
+  return (person) => {
+    const place = placeOf.get(person.place);
+    if (place === undefined) throw new Error(`${person.id} trains at a place that is not among the places`);
+    const asked = { ...input, person, place, others: input.places };
+    const perWeek = input.programme.phases.map((phase) => sessionsPerWeek(asked, phase));
+    const last = daysOfPhases(asked).at(-1)?.to ?? input.on;
+    return { person: seenPerson(sight, input, person, perWeek, last), perWeek };
+  };
+}
+
+function sightOf({ programme, catalogue }: SeerInput): Sight {
+  const sessions = programme.phases.flatMap((phase) => phase.sessions);
+  const slots = sessions.flatMap(({ work }) => work.flatMap(slotsOf));
+  const easy = sessions.flatMap(({ warmup = [], conditioning = [] }) => [
+    ...warmup.flatMap((item) => ("do" in item ? [item] : [])),
+    ...conditioning,
+  ]);
+  const forms = [
+    ...slots.flatMap((slot) => formsFor(slot, catalogue)),
+    ...easy.flatMap((item) => easyForms(item, catalogue)),
+  ];
+  return {
+    slots: new Set(slots.map(({ slot }) => slot)),
+    forms: new Set(forms.map(({ id }) => id)),
+    mostMinutes: Math.max(...sessions.map(({ minutes }) => minutes)),
+  };
+}
+
+function seenPerson(
+  sight: Sight,
+  { catalogue, on }: SeerInput,
+  person: Person,
+  perWeek: readonly number[],
+  last: Day,
+): Person {
+  const pins = person.pins.filter(({ slot }) => sight.slots.has(slot));
+  const forms = new Set([...sight.forms, ...pins.flatMap(({ exercise }) => exercise ?? [])]);
+  const ladders = catalogue.ladders.filter((ladder) => formsOf(ladder).some((id) => forms.has(id)));
+  const lifts = liftsSeen(person.lifts, forms, ladders, catalogue);
+  const { mass, screening, cycle } = person;
+  return {
+    id: "",
+    name: "",
+    born: ageOn(person.born, on) >= ADULT_AT ? GROWN_UP : person.born,
+    ...(mass === undefined ? {} : { mass: { load: lifts.length === 0 ? SOME_MASS : mass.load, on } }),
+    status: person.status,
+    units: lifts.length === 0 ? "kg" : person.units,
+    place: person.place,
+    windows: [],
+    // Of a rota only its length is left: how many days the weeks of the plan have.
+    ...(cycle === undefined ? {} : { cycle: { length: cycle.length, anchor: on, days: [] } }),
+    minutes: perWeek.includes(0) ? person.minutes : Math.min(person.minutes, sight.mostMinutes),
+    rungs: rungsSeen(person.rungs, ladders),
+    lifts,
+    limits: person.limits.filter(({ from }) => from <= last),
+    cautions: inOrder(
+      person.cautions
+        .filter(({ from }) => from <= last)
+        .map((said) => ({
+          ...said,
+          from: said.from <= on ? on : said.from,
+          recheck: said.recheck > on ? addDays(on, 1) : said.recheck,
+        })),
+    ),
+    cannot: [...new Set(person.cannot)].sort(),
+    likes: person.likes.filter((id) => forms.has(id)).toSorted(),
+    dislikes: person.dislikes.filter((id) => forms.has(id)).toSorted(),
+    pins,
+    // The plan waits on such days; on others away there is only no session.
+    away: person.away.filter(({ waits, from }) => waits === true && from <= last),
+    instead: [],
+    ...(screening === undefined ? {} : { screening: screeningSeen(person, screening, on) }),
+  };
+}
+
+/** Records of forms that may be thought of, of all forms on their ladders, and of squats, which tell of other legs' work. */
+function liftsSeen(
+  lifts: readonly Lift[],
+  forms: ReadonlySet<ExerciseId>,
+  ladders: readonly Ladder[],
+  catalogue: Catalogue,
+): readonly Lift[] {
+  const near = new Set([...forms, ...ladders.flatMap(formsOf)]);
+  const tells = ({ exercise }: Lift) => near.has(exercise) || catalogue.exercises.get(exercise)?.pattern === "squat";
+  return inOrder(lifts.filter(tells));
+}
+
+function rungsSeen(rungs: Person["rungs"], ladders: readonly Ladder[]): Person["rungs"] {
+  const seen = ladders.flatMap(({ id }) => (rungs[id] === undefined ? [] : [[id, rungs[id]] as const]));
+  return Object.fromEntries(seen.toSorted(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+/** Of a screening that stands only what it allows; one that does not is told with its date and who entered it. */
+function screeningSeen(person: Person, screening: Screening, on: Day): Screening {
+  if (!mayPrint(person, on).ok) return screening;
+  const { outcome, effort, agreed } = screening;
+  return {
+    outcome,
+    on,
+    until: on,
+    by: "",
+    ...(agreed === undefined ? {} : { agreed: { on: agreed.on <= on ? on : agreed.on, who: "" } }),
+    ...(effort === undefined ? {} : { effort }),
+  };
+}
+
+function formsOf({ start, steps }: Ladder): readonly ExerciseId[] {
+  return [start, ...steps.map(({ to }) => to)];
+}
+
+function inOrder<T extends object>(entries: readonly T[]): readonly T[] {
+  if (entries.length < 2) return entries;
+  const texts = entries.map((entry) => [canonicalJson(entry), entry] as const);
+  return texts.sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)).map(([, entry]) => entry);
+}
