@@ -162,7 +162,7 @@ describe("what commands answer", () => {
         expect(ran.out.length).toBeGreaterThan(20);
       }
     }
-  });
+  }, 240_000);
 
   test("help says what each command is for and shows the cautions", async () => {
     const { exit, out } = await stave("--help");
