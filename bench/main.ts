@@ -1,6 +1,7 @@
 /** `npm run bench -- [--json] [--only NAME]`: ratios against a baseline in the same run; never part of the tests. */
 import { catalogueLoad } from "./catalogue-load.ts";
 import { checkRead } from "./check-read.ts";
+import { checkRules } from "./check-rules.ts";
 import { medianTime, unitJob } from "./clock.ts";
 import { demoCold } from "./demo-cold.ts";
 import { eventsDurable, eventsDurableBatch } from "./events-durable.ts";
@@ -17,6 +18,7 @@ import { coverages, forecasts } from "./simulated.ts";
 
 const MEASURES: readonly Measure[] = [
   checkRead,
+  checkRules,
   catalogueLoad,
   schedule1x4,
   schedule16x6,

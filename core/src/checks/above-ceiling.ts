@@ -1,9 +1,9 @@
 import { distance } from "../exercises/index.ts";
 import type { Dose, Exercise, Reason, StressTag } from "../model/index.ts";
-import { againstCeilings, type Clearance, clearanceOf, cutDose, gradesOf, setAsideByFilters } from "../offer/index.ts";
+import { againstCeilings, type Clearance, cutDose, gradesOf, setAsideByFilters } from "../offer/index.ts";
 import { canBeDoneAt } from "./cures/new-slot.ts";
 import type { Check, Cure, Facts, Found } from "./run/check.ts";
-import type { Look } from "./run/look.ts";
+import type { Health, Look } from "./run/look.ts";
 import { aboutPlace, pathOf } from "./run/walk.ts";
 
 type Data = Facts & { readonly exercise: string; readonly name: string; readonly tags: readonly StressTag[] };
@@ -12,9 +12,12 @@ type Data = Facts & { readonly exercise: string; readonly name: string; readonly
 const FORMS_OFFERED = 2;
 
 /** Why a form is set aside for this person, whatever the place and the ladder say. */
-function setAside(exercise: Exercise, dose: Dose, clearance: Clearance): readonly Reason[] {
-  const cut = cutDose(exercise, dose, clearance, {});
-  const graded = againstCeilings(gradesOf(exercise, cut.dose, cut.facts), clearance.ceilings);
+function setAside(
+  exercise: Exercise,
+  { dose, facts }: ReturnType<Health["cut"]>,
+  clearance: Clearance,
+): readonly Reason[] {
+  const graded = againstCeilings(gradesOf(exercise, dose, facts), clearance.ceilings);
   return [...setAsideByFilters(exercise, clearance), ...graded.why];
 }
 
@@ -24,7 +27,9 @@ function easierForms(look: Look, exercise: Exercise, dose: Dose, clearance: Clea
     const steps = other === exercise ? undefined : distance(look.catalogue, exercise.id, other.id);
     const suits = steps !== undefined && steps < 0 && other.amounts === exercise.amounts && !other.coachOnly;
     const alike = other.eachSide === exercise.eachSide && canBeDoneAt(other, look.place);
-    return suits && alike && setAside(other, dose, clearance).length === 0 ? [{ other, steps }] : [];
+    return suits && alike && setAside(other, cutDose(other, dose, clearance, {}), clearance).length === 0
+      ? [{ other, steps }]
+      : [];
   });
   return found
     .sort((a, b) => b.steps - a.steps)
@@ -44,14 +49,13 @@ export const aboveCeiling: Check<"person/above-ceiling", Data> = {
   severity: "note",
   sources: ["ours"],
   run(look) {
-    const { person, on } = look;
-    if (person === undefined || on === undefined) return [];
-    const clearance = clearanceOf(person, on);
+    if (look.health === undefined) return [];
+    const { clearance, cut } = look.health;
     return look.slots.flatMap((place): readonly Found<Data>[] => {
       const { first, dose } = place.slot;
       const exercise = look.catalogue.exercises.get(first);
       if (exercise === undefined) return [];
-      const why = setAside(exercise, dose, clearance);
+      const why = setAside(exercise, cut(exercise, dose), clearance);
       if (why.length === 0) return [];
       const tags = why.flatMap(({ data }) => (typeof data["tag"] === "string" ? [data["tag"] as StressTag] : []));
       const lanes = why.flatMap(({ code, data }) => (code === "offer/lane-withheld" ? [String(data["lane"])] : []));

@@ -1,5 +1,5 @@
-import { type Dose, printDose, type SetDose } from "../model/index.ts";
-import { clearanceOf, cutDose, leastLeft } from "../offer/index.ts";
+import { printDose, type SetDose } from "../model/index.ts";
+import { leastLeft } from "../offer/index.ts";
 import type { Check, Facts, Found } from "./run/check.ts";
 import { aboutDose, pathOfDose } from "./run/walk.ts";
 
@@ -25,9 +25,9 @@ export const breathHold: Check<"person/breath-hold", Data> = {
   id: "person/breath-hold",
   severity: "warn",
   sources: ["liftingPressure2024", "ours"],
-  run({ doses, catalogue, person, on }) {
-    if (person === undefined || on === undefined) return [];
-    const clearance = clearanceOf(person, on);
+  run({ doses, catalogue, health }) {
+    if (health === undefined) return [];
+    const { clearance, cut } = health;
     // What young people are given is another check's matter.
     const statements = clearance.noBreathHold.filter((statement) => statement !== "young");
     if (statements.length === 0) return [];
@@ -35,7 +35,7 @@ export const breathHold: Check<"person/breath-hold", Data> = {
       const exercise = catalogue.exercises.get(place.exercise);
       if (exercise === undefined || !place.dose.sets.some(invitesBreathHold)) return [];
       const at = pathOfDose(place);
-      const after: Dose = cutDose(exercise, place.dose, clearance, {}).dose;
+      const after = cut(exercise, place.dose).dose;
       const { id, name } = exercise;
       const dose = printDose(place.dose);
       return [

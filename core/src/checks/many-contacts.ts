@@ -49,6 +49,7 @@ export const manyContacts: Check<"session/many-contacts", Data> = {
   severity: "warn",
   sources: ["practice"],
   run(look) {
+    if (!look.doses.some(({ dose }) => dose.sets.some(({ amount }) => amount.kind === "contacts"))) return [];
     if ((look.person?.status ?? look.programme.status) !== "novice") return [];
     return look.programme.phases.flatMap((phase, phaseAt) =>
       phase.sessions.flatMap((session, sessionAt): readonly Found<Data>[] => {

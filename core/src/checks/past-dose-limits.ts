@@ -1,19 +1,15 @@
 import { type Dose, type Exercise, printDose } from "../model/index.ts";
-import { type Clearance, clearanceOf, cutDose } from "../offer/index.ts";
 import type { Check, Facts, Found } from "./run/check.ts";
-import type { DosePlace } from "./run/walk.ts";
-import { phasePath } from "./run/walk.ts";
+import type { Health } from "./run/look.ts";
+import { type DosePlace, phasePath } from "./run/walk.ts";
 
 type Data = Facts & { readonly phase: string; readonly title: string };
 
-/** What a dose is cut by: a share, the seconds of a hold, or the repetitions left where the coach wrote some. */
-function isPast(exercise: Exercise, dose: Dose, clearance: Clearance): boolean {
-  return cutDose(exercise, dose, clearance, {}).notes.some(({ code, data }) => {
-    return (
-      code === "offer/percent-cut" ||
-      code === "offer/hold-cut" ||
-      (code === "offer/reserve-raised" && data["asked"] !== null)
-    );
+/** A dose that is cut by its share, its seconds of a hold, or its repetitions left where the coach wrote some. */
+function isPast(exercise: Exercise, dose: Dose, { cut }: Health): boolean {
+  return cut(exercise, dose).notes.some(({ code, data }) => {
+    const raised = code === "offer/reserve-raised" && data["asked"] !== null;
+    return raised || code === "offer/percent-cut" || code === "offer/hold-cut";
   });
 }
 
@@ -25,14 +21,13 @@ export const pastDoseLimits: Check<"person/past-dose-limits", Data> = {
   id: "person/past-dose-limits",
   severity: "note",
   sources: ["ours"],
-  run({ doses, catalogue, person, on, programme }) {
-    if (person === undefined || on === undefined) return [];
-    const clearance = clearanceOf(person, on);
-    const { percent, reserve, holdS } = clearance;
+  run({ doses, catalogue, health, programme }) {
+    if (health === undefined) return [];
+    const { percent, reserve, holdS } = health.clearance;
     if (percent === undefined && reserve === undefined && holdS === undefined) return [];
     const past = (place: DosePlace) => {
       const exercise = catalogue.exercises.get(place.exercise);
-      return exercise !== undefined && isPast(exercise, place.dose, clearance) ? [{ place, name: exercise.name }] : [];
+      return exercise !== undefined && isPast(exercise, place.dose, health) ? [{ place, name: exercise.name }] : [];
     };
     return programme.phases.flatMap((phase, phaseAt): readonly Found<Data>[] => {
       const found = doses.filter(({ of }) => of.phaseAt === phaseAt).flatMap(past);

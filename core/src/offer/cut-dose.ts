@@ -43,7 +43,9 @@ export function cutDose(
   bounds: DoseBounds,
   known: Pick<DoseFacts, "bestHoldS" | "effort">,
 ): CutDose {
-  const cut = dose.sets.map((set) => cutSet(exercise, set, bounds, known.bestHoldS));
+  // Sets that are alike are one object, as the reader makes them: each kind is cut once.
+  const kinds = new Map([...new Set(dose.sets)].map((set) => [set, cutSet(exercise, set, bounds, known.bestHoldS)]));
+  const cut = dose.sets.map((set) => kinds.get(set)!);
   const { reserve, percent } = bounds;
   const cyclic = exercise.mode === "cyclic";
   const softer = cyclic && known.effort === "hard" && reserve !== undefined;
@@ -52,7 +54,7 @@ export function cutDose(
     dose: { ...dose, sets: cut.map(({ set }) => set) },
     ...(effort === undefined ? {} : { effort }),
     notes: unique([
-      ...cut.flatMap(({ notes }) => notes),
+      ...[...kinds.values()].flatMap(({ notes }) => notes),
       ...(softer ? [reason("offer/in-sentences", { from: reserve.from })] : []),
     ]),
     facts: {
@@ -151,6 +153,7 @@ function note(code: OfferCode, asked: Json, bound: Bound): Reason {
 }
 
 function unique(notes: readonly Reason[]): readonly Reason[] {
+  if (notes.length < 2) return notes;
   const seen = new Map(notes.map((each) => [JSON.stringify(each), each]));
   return [...seen.values()];
 }

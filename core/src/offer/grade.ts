@@ -29,11 +29,13 @@ export function gradeAt(tag: StressTag, base: Grade, words: ReadonlySet<DoseWord
  * has the base grades.
  */
 export function gradesOf(exercise: Exercise, dose: Dose, facts: DoseFacts): Partial<Record<StressTag, Grade>> {
-  const sets = dose.sets.map((set) => doseWords(exercise, set, facts));
+  const sets = [...new Set(dose.sets)].map((set) => doseWords(exercise, set, facts));
   const grades: Partial<Record<StressTag, Grade>> = {};
   for (const tag of STRESS_TAGS) {
     const base = exercise.stress[tag] ?? 0;
-    let grade = sets.length === 0 ? base : 0;
+    // Only strain that raises pressure comes from a dose alone.
+    if (base === 0 && tag !== "pressor") continue;
+    let grade: Grade = sets.length === 0 ? base : 0;
     for (const words of sets) grade = Math.max(grade, gradeAt(tag, base, words)) as Grade;
     if (grade > 0) grades[tag] = grade;
   }
