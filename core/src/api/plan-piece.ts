@@ -58,6 +58,10 @@ export const dosePiece: z.ZodType<Dose> = z.strictObject({
   tempo: z.exactOptional(z.tuple([tempoPart, tempoPart, tempoPart, tempoPart])),
 });
 
+/** No heart beats faster in a minute. */
+const MOST_BEATS = 220;
+const beatsPiece = z.int().min(30).max(MOST_BEATS);
+
 const sidePiece = z.enum(["left", "right"]);
 const reasonsPiece = z.array(reasonPiece).max(MANY);
 
@@ -96,7 +100,16 @@ export const planSessionPiece: z.ZodType<PlanSession> = z.strictObject({
     )
     .max(MANY),
   conditioning: z
-    .array(z.strictObject({ exercise: namePiece, dose: dosePiece, effort: z.enum(["easy", "steady", "hard"]) }))
+    .array(
+      z.strictObject({
+        exercise: namePiece,
+        dose: dosePiece,
+        effort: z.enum(["easy", "steady", "hard"]),
+        pulse: z.exactOptional(
+          z.strictObject({ from: beatsPiece, to: beatsPiece, miss: z.int().min(0).max(MOST_BEATS) }),
+        ),
+      }),
+    )
     .max(MANY),
   open: z.array(z.strictObject({ key: namePiece, why: reasonsPiece })).max(MANY),
   minutes: z.strictObject({ low: z.number().min(0), high: z.number().min(0) }),

@@ -14,6 +14,7 @@ export * from "./light-week.ts";
 export * from "./load-weeks.ts";
 export * from "./near-sets.ts";
 export * from "./quarters-done.ts";
+export * from "./pulse-zone.ts";
 export * from "./ramp.ts";
 export * from "./recent-sets.ts";
 export type * from "./record.ts";

@@ -34,6 +34,16 @@ export interface PlanSlot {
   readonly offer: readonly ExerciseId[];
 }
 
+/**
+ * Beats a minute for an effort. `miss` is how far one person in three lies from the equation that the upper end rests on,
+ * 0 where the person's own highest pulse was measured.
+ */
+export interface PulseZone {
+  readonly from: number;
+  readonly to: number;
+  readonly miss: number;
+}
+
 export interface PlanSession {
   readonly key: string;
   readonly title: string;
@@ -52,6 +62,8 @@ export interface PlanSession {
     readonly exercise: ExerciseId;
     readonly dose: Dose;
     readonly effort: "easy" | "steady" | "hard";
+    /** Left out where the person's pulse is not known or a medicine slows the heart: then talking tells. */
+    readonly pulse?: PulseZone;
   }[];
   /** Slots that nobody can fill for this person, with the reasons. */
   readonly open: readonly { readonly key: SlotKey; readonly why: readonly Reason[] }[];

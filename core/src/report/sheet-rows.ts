@@ -93,6 +93,11 @@ export function warmUpRows(context: RowContext, session: PlanSession): readonly 
   return [{ name: sheet.warmUp, dose: sheet.and(items), note, turn: "alone", above: null, cells: [] }];
 }
 
+/** How hard, in words that need no watch; the beats after them, where there are any. */
+function effortNote({ effort, pulse }: PlanSession["conditioning"][number], { sheet }: Messages): string {
+  return pulse === undefined ? sheet.efforts[effort] : `${sheet.efforts[effort]} ${sheet.beats(pulse)}`;
+}
+
 /** Conditioning, with a blank for what was done. */
 export function conditioningRows({ catalogue, words }: RowContext, columns: readonly Column[]): readonly SheetRow[] {
   return columns[0]!.session.conditioning.map((item, at): SheetRow => {
@@ -100,7 +105,7 @@ export function conditioningRows({ catalogue, words }: RowContext, columns: read
     return {
       name: exerciseOf(catalogue, item.exercise).name,
       dose: easyDose(item.dose),
-      note: words.sheet.efforts[item.effort],
+      note: effortNote(item, words),
       turn: "alone",
       above: null,
       cells: columns.map(({ session }) => {

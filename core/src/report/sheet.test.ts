@@ -223,6 +223,16 @@ describe("before and after the work", () => {
     });
   });
 
+  test("the pulse stands after the words, with its interval unless the highest was measured", () => {
+    const dose = sets(1, timeOf(420));
+    const noteOf = (miss: number) =>
+      rowsOf({ conditioning: [{ exercise: "cycle", dose, effort: "steady", pulse: { from: 108, to: 132, miss } }] }).at(
+        -1,
+      )?.note;
+    expect(noteOf(6)).toBe("Talk in full sentences, breathing deeper. 108–132 beats a minute, give or take 6.");
+    expect(noteOf(0)).toBe("Talk in full sentences, breathing deeper. 108–132 beats a minute.");
+  });
+
   test("open slots are named in one plain sentence without their reasons", () => {
     const why = [{ code: "offer/ceiling", data: { tag: "sh_overhead", from: ["shoulder"] } }];
     const open = [

@@ -187,6 +187,15 @@ test("minutes are those of the measure for just this week, whole, and a light we
   expect(only(week(4)).minutes.high).toBeLessThan(only(week(3)).minutes.high);
 });
 
+test("conditioning carries the person's pulse for its effort; with a medicine that slows the heart it does not", () => {
+  const planned = (slowed: boolean) => {
+    return only(week(1, session, { person: { ...person, pulse: { rest: 60, slowed, on } } })).conditioning[0];
+  };
+  // 208 − 0.7 × 40 = 180 at 40; 30 to 40 % of 120 over 60 are 96 to 108, and 40 % of 10 beats are 4.
+  expect(planned(false)?.pulse).toEqual({ from: 96, to: 108, miss: 4 });
+  expect(planned(true)).toEqual({ exercise: "cycle-upright", dose: sets(1, timeOf(360)), effort: "easy" });
+});
+
 test("conditioning keeps its effort and stands after the work", () => {
   expect(only(week(1)).conditioning).toEqual([
     { exercise: "cycle-upright", dose: sets(1, timeOf(360)), effort: "easy" },

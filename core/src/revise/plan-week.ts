@@ -7,7 +7,7 @@ import {
   whyThis,
 } from "../fit/index.ts";
 import { loadsFor, rampLoads } from "../loads/index.ts";
-import { isLight, lightDose, rampDose, sessionSeconds } from "../measures/index.ts";
+import { isLight, lightDose, pulseZone, rampDose, sessionSeconds } from "../measures/index.ts";
 import {
   type Dose,
   type ExerciseId,
@@ -114,11 +114,10 @@ function planSession(input: FitInput, session: FittedSession, week: number, ligh
     ...session.warmup.map(({ exercise, dose }) => ({ exercise: exercise.id, dose })),
     ...rampItems(input, session, slots),
   ];
-  const conditioning = session.conditioning.map(({ exercise, dose, effort }) => ({
-    exercise: exercise.id,
-    dose,
-    effort,
-  }));
+  const conditioning = session.conditioning.map(({ exercise, dose, effort }) => {
+    const pulse = pulseZone(input.person, effort, input.on);
+    return { exercise: exercise.id, dose, effort, ...(pulse === undefined ? {} : { pulse }) };
+  });
   const { low, high } = sessionSeconds({ warmup, blocks, conditioning }, (id) => input.catalogue.exercises.get(id));
   return {
     key: session.session.key,

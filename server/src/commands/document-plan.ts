@@ -61,7 +61,14 @@ const session = z
         slots: z.array(slot).min(1),
       }),
     ),
-    conditioning: z.array(z.strictObject({ exercise: text, dose, effort: z.enum(["easy", "steady", "hard"]) })),
+    conditioning: z.array(
+      z.strictObject({
+        exercise: text,
+        dose,
+        effort: z.enum(["easy", "steady", "hard"]),
+        pulse: z.strictObject({ from: z.int(), to: z.int(), miss: z.int() }).exactOptional(),
+      }),
+    ),
     open: z.array(z.strictObject({ key: text, why: z.array(reason).min(1) })),
     minutes: z.strictObject({ low: whole, high: whole }),
   })

@@ -36,7 +36,8 @@ function sessionWords(session: PlanSession, units: MassUnit, reasons: boolean): 
     ({ key, why }) => `     open: ${key}. ${why.map((reason) => sayReason(reason, NAMES)).join(" ")}`,
   );
   const easy = session.conditioning.map(
-    (item) => `     ${NAMES.exercise(item.exercise)}: ${printDose(item.dose)}, ${item.effort}`,
+    (item) =>
+      `     ${NAMES.exercise(item.exercise)}: ${printDose(item.dose)}, ${item.effort}${item.pulse === undefined ? "" : `, ${en.sheet.beats(item.pulse)}`}`,
   );
   return [`  Session ${session.title}, ${minutes}`, ...slots, ...open, ...easy];
 }

@@ -1,5 +1,5 @@
 import { civil, parseDay, weekdayOf } from "../../day.ts";
-import type { Pattern } from "../../model/index.ts";
+import type { Pattern, PulseZone } from "../../model/index.ts";
 import { listed, plural, printSpan } from "./number.ts";
 import { WEEKDAY_NAMES } from "./units.ts";
 
@@ -105,6 +105,8 @@ export const sheet = {
     steady: "Talk in full sentences, breathing deeper.",
     hard: "Short phrases only.",
   },
+  beats: ({ from, to, miss }: PulseZone) =>
+    `${printSpan(from, to)} beats a minute${miss === 0 ? "" : `, give or take ${miss}`}.`,
   open: (patterns: readonly Pattern[]) =>
     `Left open: ${listed([...new Set(patterns.map((pattern) => work[pattern]))])}. Ask your coach.`,
   stop: {

@@ -102,7 +102,14 @@ function easyLines(session: PlanSession, person: Person, exerciseOf: (id: string
   };
   return {
     before: session.warmup.map((item) => line(item, sheet.warmUp)),
-    after: session.conditioning.map((item) => line(item, sheet.efforts[item.effort])),
+    after: session.conditioning.map((item) =>
+      line(
+        item,
+        item.pulse === undefined
+          ? sheet.efforts[item.effort]
+          : `${sheet.efforts[item.effort]} ${sheet.beats(item.pulse)}`,
+      ),
+    ),
   };
 }
 
