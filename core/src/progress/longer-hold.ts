@@ -3,7 +3,7 @@ import type { Dose, Patch, SetDose } from "../model/index.ts";
 import { type DoseState, type NextDose, stay } from "./dose-state.ts";
 import { likelyHold } from "./likely.ts";
 import { reason } from "./reasons.ts";
-import { allAsked, amountDone, running, topOf } from "./trained.ts";
+import { allAsked, amountDone, isAtTop, running } from "./trained.ts";
 import { upTheLadder } from "./up-the-ladder.ts";
 
 /** Sessions running in which every hold must reach the top. Ours, as for loads. */
@@ -14,7 +14,7 @@ const SHORT_S = 10;
 const MOST_S = 60;
 
 /**
- * Hold time, then a harder form. Every hold at the top of what was asked, in two sessions running, earns a usual raise;
+ * Hold time, then a harder form. Every hold at the top of what was asked, and is asked next, in two sessions running, earns a usual raise;
  * at the top of the form's own range (a plank: 10 to 60 s) time ends, and the next form of the ladder comes, at the
  * bottom of its range; where there is none, short holds in its place.
  *
@@ -26,10 +26,7 @@ export function longerHold(state: DoseState): NextDose {
   const last = running(state, SESSIONS);
   if (amount?.kind !== "hold" || last === undefined) return stay();
   const sets = last.map((session) => allAsked(session) ?? []);
-  const reached = sets.every(
-    (each) =>
-      each.length > 0 && each.every((set) => (amountDone(set) ?? -1) >= (topOf(set) ?? Number.POSITIVE_INFINITY)),
-  );
+  const reached = sets.every((each) => each.length > 0 && each.every((set) => isAtTop(set, slot.dose)));
   if (!reached) return stay();
   const most = exercise.hold?.to ?? MOST_S;
   const least = Math.min(...sets.flat().map((set) => amountDone(set)!));

@@ -2,7 +2,7 @@ import { printDay } from "../day.ts";
 import type { Dose } from "../model/index.ts";
 import { type DoseState, type NextDose, stay } from "./dose-state.ts";
 import { reason } from "./reasons.ts";
-import { allAsked, amountDone, running, topOf } from "./trained.ts";
+import { allAsked, isAtTop, running } from "./trained.ts";
 import { upTheLadder } from "./up-the-ladder.ts";
 
 /** Sessions running that must be done as asked. Ours, as for loads. */
@@ -25,7 +25,7 @@ export function moreContacts(state: DoseState): NextDose {
   if (amount?.kind !== "contacts" || last === undefined) return stay();
   const done = last.every((session) => {
     const sets = allAsked(session);
-    return sets?.every((set) => (amountDone(set) ?? -1) >= (topOf(set) ?? Number.POSITIVE_INFINITY));
+    return sets?.every((set) => isAtTop(set, slot.dose));
   });
   if (!done) return stay();
   const total = slot.dose.sets.length * amount.span.to;

@@ -141,8 +141,8 @@ function slotsByKey({ programme }: ProgressInput): ReadonlyMap<SlotKey, Slot> {
   return new Map(blocks.flatMap(slotsOf).map((slot) => [slot.slot, slot]));
 }
 
-function propose({ hash, record, engine }: ProgressInput, patch: Patch, evidence: readonly Reason[]): Proposal {
-  const name = hash(canonicalJson({ patch, evidence })).slice(0, 32);
+function propose({ person, hash, record, engine }: ProgressInput, patch: Patch, evidence: readonly Reason[]): Proposal {
+  const name = hash(canonicalJson({ person: person.id, patch, evidence })).slice(0, 32);
   return { proposal: `proposal-${name}`, patch, evidence, cut: record.cut, engine };
 }
 

@@ -1,5 +1,6 @@
 import type { Day } from "../day.ts";
 import { type DoneSet, leastOf, type SlotSession } from "../measures/index.ts";
+import type { Dose } from "../model/index.ts";
 import type { DoseState } from "./dose-state.ts";
 
 /** So many days between two sessions, or since the last, and what was done then says little of now. Ours, no source. */
@@ -45,6 +46,13 @@ export function floorOf({ asked }: DoneSet): number | undefined {
 /** @returns the highest number that a set was asked for */
 export function topOf({ asked }: DoneSet): number | undefined {
   return asked === undefined || asked.amount.kind === "most" ? undefined : asked.amount.span.to;
+}
+
+/** Whether a set reached the most that it was asked for, and that it is asked for next: a step once taken rests on new sets. */
+export function isAtTop(done: DoneSet, next: Dose): boolean {
+  const ahead = next.sets[done.set]?.amount ?? done.asked?.amount;
+  const tops = [topOf(done), ahead === undefined || ahead.kind === "most" ? undefined : ahead.span.to];
+  return tops.every((top) => top !== undefined && (amountDone(done) ?? -1) >= top);
 }
 
 /**

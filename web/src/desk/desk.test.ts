@@ -121,7 +121,7 @@ describe("the morning list", () => {
     await step.hover();
     const { people } = await server.get<Morning>("morning");
     const first = people.find(({ items }) => items.some(({ stop }) => !stop))!;
-    const { proposal } = first.items[0]!.proposal;
+    const { proposal } = first.items.find(({ stop }) => !stop)!.proposal;
     await server.post("decisions", { id: "decided-elsewhere", person: first.person.id, kind: "refused", proposal });
     await coach.sees("The list has changed.");
     await step.click();
