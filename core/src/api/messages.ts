@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { Stroke } from "../model/index.ts";
+import { RULE_TAKES, type Stroke } from "../model/index.ts";
 import { bundlePiece } from "./bundle-piece.ts";
 import { eventPiece, patchPiece, proposalPiece, recordEventPiece } from "./event-piece.ts";
 import {
@@ -28,6 +28,9 @@ import type {
   MorningItem,
   PeopleOutput,
   PersonOutput,
+  RuleInput,
+  RuleOutput,
+  RulesOutput,
 } from "./shapes.ts";
 
 /** Most events of one batch. */
@@ -75,6 +78,7 @@ const morningItemPiece: z.ZodType<MorningItem> = z.strictObject({
   past: pastPiece,
   next: z.array(strokePiece).max(50),
   others: z.array(z.strictObject({ patch: patchPiece, title: reasonPiece })).max(20),
+  left: z.array(reasonPiece).max(50),
 });
 export const morningOutput: z.ZodType<Morning> = z.strictObject({
   day: dayTextPiece,
@@ -96,6 +100,7 @@ export const morningOutput: z.ZodType<Morning> = z.strictObject({
         id: madeIdPiece,
         person: personNamePiece,
         kind: z.enum(["accepted", "changed", "refused", "pinned"]),
+        by: textPiece,
         title: reasonPiece,
       }),
     )
@@ -111,6 +116,21 @@ export const decisionInput: z.ZodType<DecisionInput> = z.discriminatedUnion("kin
   z.strictObject({ ...decided, kind: z.literal("undone"), decision: madeIdPiece }),
 ]);
 export const decisionOutput: z.ZodType<DecisionOutput> = z.strictObject({ id: madeIdPiece, plan: namePiece });
+
+const ruleShape = {
+  id: z.string().regex(/^[a-z][a-z0-9-]{0,39}$/),
+  version: z.int().min(1).max(10_000),
+  takes: z.array(z.enum(RULE_TAKES)).max(RULE_TAKES.length),
+  leastChance: z.number().min(0.5).max(1),
+  leastSessions: z.int().min(3).max(50),
+  /** Up to what the position stand of 2009 calls a usual step. */
+  mostPercent: z.number().min(1).max(10),
+};
+export const ruleInput: z.ZodType<RuleInput> = z.strictObject(ruleShape);
+export const ruleOutput: z.ZodType<RuleOutput> = z.strictObject({ id: ruleShape.id, version: ruleShape.version });
+export const rulesOutput: z.ZodType<RulesOutput> = z.strictObject({
+  rules: z.array(z.strictObject({ ...ruleShape, by: textPiece, at: z.number() })).max(100),
+});
 
 export const peopleOutput: z.ZodType<PeopleOutput> = z.strictObject({
   people: z
@@ -153,6 +173,7 @@ export const personOutput: z.ZodType<PersonOutput> = z.strictObject({
         id: madeIdPiece,
         at: z.number(),
         kind: z.enum(["accepted", "changed", "refused", "pinned", "undone"]),
+        by: textPiece,
         title: reasonPiece,
         slot: z.exactOptional(namePiece),
         stands: z.boolean(),

@@ -15,6 +15,9 @@ import {
   peopleOutput,
   personOutput,
   personParams,
+  ruleInput,
+  ruleOutput,
+  rulesOutput,
 } from "./messages.ts";
 
 /** One way to ask the server. */
@@ -51,6 +54,8 @@ export const ROUTES = {
   readEvents: { method: "GET", path: "/events", who: "person", query: eventsQuery, output: eventsSince },
   morning: { method: "GET", path: "/morning", who: "coach", output: morningOutput },
   decide: { method: "POST", path: "/decisions", who: "coach", input: decisionInput, output: decisionOutput },
+  rules: { method: "GET", path: "/rules", who: "coach", output: rulesOutput },
+  setRule: { method: "POST", path: "/rules", who: "coach", input: ruleInput, output: ruleOutput },
   people: { method: "GET", path: "/people", who: "coach", output: peopleOutput },
   person: { method: "GET", path: "/people/:id", who: "coach", params: personParams, output: personOutput },
   link: { method: "POST", path: "/people/:id/links", who: "coach", params: personParams, output: linkOutput },

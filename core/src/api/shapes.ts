@@ -1,4 +1,15 @@
-import type { Bundle, ExerciseId, Patch, Plan, Proposal, Reason, SlotKey, StaveEvent, Stroke } from "../model/index.ts";
+import type {
+  Bundle,
+  ExerciseId,
+  Patch,
+  Plan,
+  Proposal,
+  Reason,
+  SlotKey,
+  StandingRule,
+  StaveEvent,
+  Stroke,
+} from "../model/index.ts";
 import type { Load } from "../units.ts";
 
 /** The phone's first word: the token of the link it was opened by, and the token it made for itself. */
@@ -46,6 +57,8 @@ export interface MorningItem {
   readonly next: readonly Stroke[];
   /** Other answers than the proposed one: patches with their titles. */
   readonly others: readonly { readonly patch: Patch; readonly title: Reason }[];
+  /** Why no standing rule took it; nothing where there is no rule. */
+  readonly left: readonly Reason[];
 }
 
 /** One person of the morning list. */
@@ -72,6 +85,8 @@ export interface Morning {
     readonly id: string;
     readonly person: { readonly id: string; readonly name: string };
     readonly kind: "accepted" | "changed" | "refused" | "pinned";
+    /** The coach, or the rule that spoke. */
+    readonly by: string;
     readonly title: Reason;
   }[];
 }
@@ -88,6 +103,18 @@ export interface DecisionOutput {
   readonly id: string;
   /** Id of the plan revision that now stands. */
   readonly plan: string;
+}
+
+/** `GET rules`: the last version of each; one that takes nothing is over. */
+export interface RulesOutput {
+  readonly rules: readonly StandingRule[];
+}
+
+/** `POST rules`: the next version of a rule. A rule that takes nothing is over. */
+export type RuleInput = Omit<StandingRule, "by" | "at">;
+export interface RuleOutput {
+  readonly id: string;
+  readonly version: number;
 }
 
 /** `GET people` */
@@ -137,6 +164,8 @@ export interface PersonOutput {
     readonly id: string;
     readonly at: number;
     readonly kind: "accepted" | "changed" | "refused" | "pinned" | "undone";
+    /** The coach, or the rule that spoke. */
+    readonly by: string;
     readonly title: Reason;
     /** The slot it is about, where it is about one. */
     readonly slot?: SlotKey;

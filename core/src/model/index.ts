@@ -47,6 +47,7 @@ export * from "./roster-read.ts";
 export * from "./same-name.ts";
 export { SPAN_PROBLEMS } from "./span-text.ts";
 export * from "./standing-events.ts";
+export * from "./standing-rule.ts";
 export * from "./stress.ts";
 export type * from "./stroke.ts";
 export * from "./turned-range.ts";

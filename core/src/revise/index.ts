@@ -1,5 +1,6 @@
 export * from "./again.ts";
 export * from "./bundle-for.ts";
+export { RULE_DEVICE, wordsByRule } from "./by-rule.ts";
 export * from "./dates-for.ts";
 export * from "./decide.ts";
 export * from "./morning-for.ts";

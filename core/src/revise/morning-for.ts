@@ -1,8 +1,9 @@
 import type { Morning, MorningItem, MorningPerson } from "../api/index.ts";
 import { type Day, printDay } from "../day.ts";
 import { type Decided, occurrencesOf, slotHistory, slotsIn } from "../measures/index.ts";
-import type { Patch, PlanSlot, Reason, SlotKey } from "../model/index.ts";
+import type { Patch, PlanSlot, Reason, SlotKey, StandingRule } from "../model/index.ts";
 import { titleOf, type Waiting } from "../progress/index.ts";
+import { leftBy } from "./by-rule.ts";
 import type { PlannedPerson } from "./situation.ts";
 import { strokesAhead, strokesOf } from "./strokes.ts";
 import { type View, viewOf } from "./view-of.ts";
@@ -14,10 +15,10 @@ const MOST_PAST = 4;
  * The morning list: for whom something waits, who comes today, and whose record calls for a look. Stops stand on top,
  * then it goes by today's hours; those who do not come today follow, first those for whom something waits.
  */
-export function morningFor(people: readonly PlannedPerson[], day: Day): Morning {
+export function morningFor(people: readonly PlannedPerson[], day: Day, rules: readonly StandingRule[] = []): Morning {
   const views = people.map(viewOf);
   const rows = views
-    .map((view) => rowOf(view, day))
+    .map((view) => rowOf(view, day, rules))
     .filter(({ today, items, notes }) => today !== undefined || items.length > 0 || notes.length > 0)
     .sort(
       (a, b) =>
@@ -44,13 +45,13 @@ function rank({ items, today }: MorningPerson): number {
   return items.length > 0 ? 2 : 3;
 }
 
-function rowOf(view: View, day: Day): MorningPerson {
+function rowOf(view: View, day: Day, rules: readonly StandingRule[]): MorningPerson {
   const { person, days, waiting } = view;
   const coming = days.find((one) => one.day === day);
   return {
     person: { id: person.person.id, name: person.person.name },
     ...(coming === undefined ? {} : { today: { from: coming.from, title: coming.occurrence.session.title } }),
-    items: waiting.map((one) => itemOf(view, one)),
+    items: waiting.map((one) => itemOf(view, one, rules)),
     ...watchedOf(view),
   };
 }
@@ -69,7 +70,8 @@ export function watchedOf(view: View): Pick<MorningPerson, "notes" | "figures" |
 }
 
 /** A proposal with everything to decide by. */
-export function itemOf(view: View, { proposal, slot, exercise, title, stop, others }: Waiting): MorningItem {
+export function itemOf(view: View, waits: Waiting, rules: readonly StandingRule[] = []): MorningItem {
+  const { proposal, slot, exercise, title, stop, others } = waits;
   const { person } = view.person;
   const past = slotHistory(view.log, slot.key).filter(({ sets, leftOut }) => sets.length + leftOut.length > 0);
   return {
@@ -84,6 +86,7 @@ export function itemOf(view: View, { proposal, slot, exercise, title, stop, othe
     })),
     next: nextOf(view, proposal.patch, slot),
     others: others.map((patch) => ({ patch, title: titleOf(patch, slot, exercise, person) })),
+    left: leftBy(view, waits, rules),
   };
 }
 
@@ -120,12 +123,13 @@ export function decisionTitle(view: View, patch: Patch): Reason {
   return patch.change === "load" ? { ...title, data: { ...title.data, from: null, percent: null } } : title;
 }
 
-function decidedOf(view: View, { id, kind, patch, proposal }: Decided): Morning["decided"][number] {
+function decidedOf(view: View, { id, kind, by, patch, proposal }: Decided): Morning["decided"][number] {
   const { person } = view.person;
   return {
     id,
     person: { id: person.id, name: person.name },
     kind,
+    by,
     title: decisionTitle(view, (patch ?? proposal?.patch)!),
   };
 }

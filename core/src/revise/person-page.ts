@@ -8,6 +8,7 @@ import {
   mergeEvents,
   type Patch,
   type PlanSlot,
+  type StandingRule,
   type StaveEvent,
 } from "../model/index.ts";
 import { slotsAhead } from "../progress/index.ts";
@@ -17,7 +18,7 @@ import { strokesAhead, strokesOf } from "./strokes.ts";
 import { type View, viewOf } from "./view-of.ts";
 
 /** One person: plan with reasons, record, what waits, what was decided. */
-export function personPage(person: PlannedPerson): PersonOutput {
+export function personPage(person: PlannedPerson, rules: readonly StandingRule[] = []): PersonOutput {
   const view = viewOf(person);
   const { plan, programme } = person;
   const slots = new Map<string, PlanSlot>();
@@ -43,7 +44,7 @@ export function personPage(person: PlannedPerson): PersonOutput {
       ...capacityIn(view.capacity(slot.exercise)?.once),
       ...nextIn(view, ahead.get(slot.key)),
     })),
-    waiting: view.waiting.map((one) => itemOf(view, one)),
+    waiting: view.waiting.map((one) => itemOf(view, one, rules)),
     notes: view.watched().notes,
     figures: view.watched().figures,
     decided: decisionsIn(view),
@@ -103,7 +104,8 @@ function decisionsIn(view: View): PersonOutput["decided"] {
     if (patch === undefined) return [];
     const { id, at } = event;
     const kind = event.kind as Decided["kind"] | "undone";
-    return [{ id, at, kind, title: decisionTitle(view, patch), slot: patch.slot, stands: stands.has(id) }];
+    const by = (event.data as { by?: string }).by ?? "";
+    return [{ id, at, kind, by, title: decisionTitle(view, patch), slot: patch.slot, stands: stands.has(id) }];
   });
 }
 

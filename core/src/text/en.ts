@@ -10,6 +10,7 @@ import { loadReasons } from "./en/reasons-loads.ts";
 import { offerReasons } from "./en/reasons-offer.ts";
 import { capacityReasons, progressReasons } from "./en/reasons-progress.ts";
 import { recordReasons } from "./en/reasons-record.ts";
+import { ruleReasons } from "./en/reasons-rule.ts";
 import { screenReasons } from "./en/reasons-screen.ts";
 import { watchReasons } from "./en/reasons-watch.ts";
 import { cautions, figures, reckonings, sayReckoned, sayReckonings } from "./en/reckon.ts";
@@ -50,6 +51,7 @@ export const en = {
     ...capacityReasons,
     ...recordReasons,
     ...watchReasons,
+    ...ruleReasons,
   },
   words: {
     muscles,

@@ -13,7 +13,7 @@ import { PROGRESS_CODES } from "../progress/index.ts";
 import { RECORD_CODES, RECORD_PROBLEMS } from "../record/index.ts";
 import { PLAN_CODES } from "../revise/index.ts";
 import { ANSWER_PROBLEMS, RULE_PROBLEMS, SCREEN_CODES, TODAY_PROBLEMS } from "../screen/index.ts";
-import { WATCH_CODES } from "../watch/index.ts";
+import { RULE_CODES, WATCH_CODES } from "../watch/index.ts";
 import {
   en,
   type Messages,
@@ -62,6 +62,7 @@ test("every reason and every check has a sentence", () => {
     ...CAPACITY_CODES,
     ...RECORD_CODES,
     ...WATCH_CODES,
+    ...RULE_CODES,
   ];
   expect(reasons.filter((code) => !(code in en.reasons))).toEqual([]);
   expect(CHECKS.filter(({ id }) => !(id in en.findings) || !(id in en.whys))).toEqual([]);

@@ -1,14 +1,17 @@
-import type { DecisionInput, DecisionOutput, Morning, PeopleOutput, PersonOutput } from "@stave/core/api";
+import type { DecisionInput, DecisionOutput, Morning, PeopleOutput, PersonOutput, RuleInput } from "@stave/core/api";
 import type { Day } from "@stave/core/day";
 import { CATALOGUE } from "@stave/core/exercises";
 import {
   type Bundle,
   canonicalJson,
+  latestRules,
   type Place,
   type Plan,
   type Programme,
   readPlaces,
   readProgramme,
+  rulesInForce,
+  type StandingRule,
   type StaveEvent,
 } from "@stave/core/model";
 import {
@@ -21,6 +24,7 @@ import {
   personLine,
   personPage,
   type Situation,
+  wordsByRule,
 } from "@stave/core/revise";
 import { CATALOGUE_HASH, ENGINE, sha256 } from "../made-by.ts";
 import type { Ack, Store, StoredDocument } from "../store/index.ts";
@@ -60,7 +64,8 @@ export class Practice {
   readonly #programmes = new Map<string, Programme>();
   readonly #revisions = new Map<string, Map<string, Plan | undefined>>();
   #places: { readonly hashes: string; readonly places: readonly Place[] } = { hashes: "", places: [] };
-  #morning: { readonly key: readonly (PlannedPerson | Day)[]; readonly morning: Morning } | undefined;
+  #rules: readonly StandingRule[] | undefined;
+  #morning: { readonly key: readonly unknown[]; readonly morning: Morning } | undefined;
 
   constructor(store: Store, id: string, changes: Changes) {
     this.#store = store;
@@ -104,9 +109,10 @@ export class Practice {
 
   async morning(day: Day, now: number): Promise<Morning> {
     const people = await this.everybody(now);
-    const key = [day, ...people];
+    const rules = await this.rules();
+    const key = [day, rules, ...people];
     if (this.#morning === undefined || !isSame(this.#morning.key, key))
-      this.#morning = { key, morning: morningFor(people, day) };
+      this.#morning = { key, morning: morningFor(people, day, rules) };
     return this.#morning.morning;
   }
 
@@ -116,7 +122,36 @@ export class Practice {
 
   async page(person: string, now: number): Promise<PersonOutput | undefined> {
     const planned = await this.planned(person, now);
-    return planned && personPage(planned);
+    return planned && personPage(planned, await this.rules());
+  }
+
+  /** @returns the standing rules in force */
+  async rules(): Promise<readonly StandingRule[]> {
+    this.#rules ??= rulesInForce(await this.#store.listRules(this.#id));
+    return this.#rules;
+  }
+
+  /** @returns the last version of each rule, also of those that are over */
+  async latestRules(): Promise<readonly StandingRule[]> {
+    return latestRules(await this.#store.listRules(this.#id));
+  }
+
+  /**
+   * Sets the next version of a rule; it speaks at once for everybody for whom something waits that it may take.
+   *
+   * @returns false when it is not the next version
+   */
+  async setRule(input: RuleInput, now: number): Promise<boolean> {
+    const versions = (await this.#store.listRules(this.#id)).filter(({ id }) => id === input.id);
+    if (input.version !== versions.length + 1) return false;
+    await this.everybody(now);
+    const coaches = new Set([...this.#known.values()].map(({ file }) => file.coach));
+    const by = [...coaches].sort().join(", ") || "the coach";
+    if ((await this.#store.putRule(this.#id, { ...input, by, at: now })) === "conflict") return false;
+    this.#rules = undefined;
+    for (const [person, { planned: _, ...known }] of [...this.#known]) this.#known.set(person, known);
+    for (const { person } of await this.everybody(now)) this.#changes.tell(this.#id, person.id);
+    return true;
   }
 
   /** The coach's word: recorded first, then the plan that follows from it. Asking again changes nothing. */
@@ -145,6 +180,11 @@ export class Practice {
     const revisionOf = await this.#revisionsOf(document.id, known.events);
     const situation: Situation = { ...known.situation, events: known.events, today, revisionOf };
     const planned = { ...situation, plan: await this.#planFor(situation) };
+    const words = wordsByRule(planned, await this.rules(), now);
+    if (words.length > 0) {
+      await this.#store.appendEvents(this.#id, document.id, words);
+      return await this.#plannedNow(document, now);
+    }
     this.#known.set(document.id, { ...known, today, planned });
     return planned;
   }

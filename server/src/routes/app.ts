@@ -25,6 +25,7 @@ import { links } from "./links.ts";
 import { morning } from "./morning.ts";
 import { pages } from "./pages.ts";
 import { people } from "./people.ts";
+import { rules } from "./rules.ts";
 import { Streams, stream } from "./stream.ts";
 import { validatorCompiler } from "./validate.ts";
 
@@ -109,6 +110,7 @@ export async function makeApp(serving: Serving, options: AppOptions): Promise<Fa
     ...events(serving),
     ...morning(serving),
     ...decisions(serving),
+    ...rules(serving),
     ...people(serving),
     ...stream(serving, streams),
   };

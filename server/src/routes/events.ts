@@ -1,4 +1,5 @@
 import { PAPER_DEVICE } from "@stave/core/record";
+import { RULE_DEVICE } from "@stave/core/revise";
 import { DESK_DEVICE } from "../practice/index.ts";
 import { type Fault, Refusal } from "../safeguard/index.ts";
 import type { Handlers, Serving } from "./handlers.ts";
@@ -7,7 +8,7 @@ import type { Handlers, Serving } from "./handlers.ts";
 const MOST_READ = 500;
 
 /** By these the coach's own words are recorded. */
-const RESERVED: ReadonlySet<string> = new Set([DESK_DEVICE, PAPER_DEVICE]);
+const RESERVED: ReadonlySet<string> = new Set([DESK_DEVICE, PAPER_DEVICE, RULE_DEVICE]);
 
 export function events({ store, practice }: Serving): Pick<Handlers, "sendEvents" | "readEvents"> {
   return {

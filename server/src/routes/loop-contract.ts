@@ -53,6 +53,25 @@ export function loopContract(name: string, openStore: () => Promise<Store>): voi
       return before + events.length;
     };
 
+    test("a standing rule is set by versions, and only the next one", async () => {
+      const set = async (version: number, takes: readonly string[]) =>
+        (
+          await it.ask(at("rules"), {
+            headers: owner,
+            body: { id: "small-steps", version, takes, leastChance: 0.99, leastSessions: 50, mostPercent: 5 },
+          })
+        ).status;
+      expect(await set(2, ["load"])).toBe(409);
+      expect(await set(1, ["load"])).toBe(200);
+      expect(await set(1, ["reps"])).toBe(409);
+      const { rules } = (await it.ask(at("rules"), { headers: owner })).json;
+      expect(rules).toMatchObject([{ id: "small-steps", version: 1, by: "Imke Farrowdale", takes: ["load"] }]);
+      expect(await set(2, [])).toBe(200);
+      expect((await it.ask(at("rules"), { headers: owner })).json.rules).toMatchObject([{ version: 2, takes: [] }]);
+      expect(await set(3, ["pause"])).toBe(400);
+      expect((await it.ask(at("rules"), { headers: phone })).status).toBe(401);
+    });
+
     let first: Bundle;
     let tag: string;
     let told: Morning["people"][number]["items"][number];

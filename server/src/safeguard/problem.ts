@@ -20,6 +20,7 @@ export type ProblemCode =
   | "decision/stale"
   | "decision/unknown"
   | "decision/id-taken"
+  | "rule/version-taken"
   | "server/fault";
 
 /** Where in the request it is wrong, and what is wrong there. */

@@ -230,6 +230,22 @@ export function storeContract(name: string, newPlace: () => Promise<OpenPlace>):
     });
   });
 
+  describe(`standing rules on ${name}`, () => {
+    const rule = { id: "small-steps", version: 1, by: "Imke", at: 1, leastSessions: 6, mostPercent: 10 } as const;
+    const first = { ...rule, takes: ["load"], leastChance: 0.9 } as const;
+
+    test("every version stays, and never changes", async () => {
+      const store = await fresh();
+      expect(await store.putRule(P, first)).toBe("stored");
+      expect(await store.putRule(P, first)).toBe("stored");
+      expect(await store.putRule(P, { ...first, leastChance: 0.5 })).toBe("conflict");
+      const second = { ...first, version: 2, takes: [] };
+      expect(await store.putRule(P, second)).toBe("stored");
+      expect(await store.listRules(P)).toEqual([first, second]);
+      expect(await store.listRules("another")).toEqual([]);
+    });
+  });
+
   describe(`plan revisions on ${name}`, () => {
     const later: Plan = { ...PLAN, notes: [{ code: "later", data: { kg: 12.5 } }] };
 

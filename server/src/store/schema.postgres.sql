@@ -118,3 +118,19 @@ create policy by_token on session for SELECT
 create policy own on session for ALL
   using (practice_id = current_setting('app.practice'::text, true))
   with check (practice_id = current_setting('app.practice'::text, true));
+
+create table standing_rule (
+  practice_id text collate "C" not null,
+  id text collate "C" not null,
+  version bigint not null,
+  body text collate "C" not null,
+  constraint standing_rule_key PRIMARY KEY (practice_id, id, version)
+);
+
+alter table standing_rule enable row level security;
+
+alter table standing_rule force row level security;
+
+create policy own on standing_rule for ALL
+  using (practice_id = current_setting('app.practice'::text, true))
+  with check (practice_id = current_setting('app.practice'::text, true));

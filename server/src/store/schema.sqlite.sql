@@ -57,6 +57,13 @@ CREATE TABLE "session" (
   "expires_at" integer not null,
   constraint "session_key" primary key ("practice_id", "token_hash")) strict;
 
+CREATE TABLE "standing_rule" (
+  "practice_id" text not null,
+  "id" text not null,
+  "version" integer not null,
+  "body" text not null,
+  constraint "standing_rule_key" primary key ("practice_id", "id", "version")) strict;
+
 CREATE TRIGGER event_no_delete before delete on event begin select raise(abort, 'events are never altered'); end;
 
 CREATE TRIGGER event_no_update before update on event begin select raise(abort, 'events are never altered'); end;

@@ -5,6 +5,7 @@ import type { Engine } from "./engine.ts";
 import { links } from "./links.ts";
 import { checkNames } from "./names.ts";
 import { revisions } from "./revisions.ts";
+import { rules } from "./rules.ts";
 import { sessions } from "./sessions.ts";
 import type { Store } from "./store.ts";
 
@@ -29,6 +30,7 @@ export function sqlStore(engine: Engine): Store {
     },
     ...documents(engine),
     ...revisions(engine),
+    ...rules(engine),
     ...links(engine),
     ...sessions(engine),
     close: () => engine.close(),

@@ -1,4 +1,4 @@
-import type { Plan, StaveEvent } from "@stave/core/model";
+import type { Plan, StandingRule, StaveEvent } from "@stave/core/model";
 
 /**
  * What became of one event: `stored` now; `known` with the same bytes already; `conflict`: its id stands with other
@@ -87,6 +87,11 @@ export interface Store {
   putRevision(practice: string, person: string, revision: Revision): Promise<"stored" | "conflict">;
   latestRevision(practice: string, person: string): Promise<Revision | undefined>;
   revision(practice: string, person: string, id: string): Promise<Revision | undefined>;
+
+  /** Writes a version of a rule. Its bytes never change: the same version with other bytes is a conflict. */
+  putRule(practice: string, rule: StandingRule): Promise<"stored" | "conflict">;
+  /** @returns every version of every rule, by id, then by version */
+  listRules(practice: string): Promise<readonly StandingRule[]>;
 
   putLink(practice: string, link: Link): Promise<void>;
   /**

@@ -29,6 +29,12 @@ export interface Tables {
     readonly body: string;
     readonly hash: string;
   };
+  readonly standing_rule: {
+    readonly practice_id: string;
+    readonly id: string;
+    readonly version: number;
+    readonly body: string;
+  };
   readonly link: {
     readonly practice_id: string;
     readonly token_hash: string;

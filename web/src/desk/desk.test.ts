@@ -1,5 +1,5 @@
 import { rmSync } from "node:fs";
-import type { Morning, PersonOutput } from "@stave/core/api";
+import type { Morning, PersonOutput, RulesOutput } from "@stave/core/api";
 import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { openChromium } from "../testing/open-chromium.ts";
@@ -41,6 +41,23 @@ const STEP = /^(Go|Set): /;
 const waiting = async () =>
   (await server.get<Morning>("morning")).people.flatMap(({ items }) => items.map(({ proposal }) => proposal.proposal));
 const person = (id: string) => server.get<PersonOutput>(`people/${id}`);
+
+describe("standing rules", () => {
+  test("set and ended from the page, with what no rule may touch; the list says why a rule left something", async () => {
+    await coach.open("/rules");
+    await coach.sees("No rule is in force.");
+    await coach.sees(/no rule touches limits, pain/);
+    await coach.page.getByLabel("From at least so many sessions").fill("40");
+    await coach.button("Set the rule").click();
+    await coach.sees(/In force: version 1, set by Imke Farrowdale/);
+    await coach.open("/");
+    await coach.sees(/No rule took it: /);
+    await coach.open("/rules");
+    await coach.button("End the rule").click();
+    await coach.sees("No rule is in force.");
+    expect((await server.get<RulesOutput>("rules")).rules).toMatchObject([{ version: 2, takes: [] }]);
+  });
+});
 
 describe("the morning list", () => {
   test("shows what the server says, stops first, with what is behind it", async () => {

@@ -6,6 +6,7 @@ import { KeysDialog } from "./keys/keys-dialog.tsx";
 import { MorningPage } from "./morning/index.ts";
 import { PeoplePage } from "./people/index.ts";
 import { PersonPage } from "./person/index.ts";
+import { RulesPage } from "./rules/index.ts";
 import { words } from "./words.ts";
 
 function Page({ address }: { readonly address: Address }) {
@@ -16,6 +17,8 @@ function Page({ address }: { readonly address: Address }) {
       return <PeoplePage find={address.find} by={address.by} />;
     case "person":
       return <PersonPage key={address.id} id={address.id} week={address.week} />;
+    case "rules":
+      return <RulesPage />;
     case "nowhere":
       return (
         <>
@@ -61,6 +64,9 @@ export function Desk() {
           </Link>
           <Link to={{ page: "people", find: "", by: "name" }} aria-current={people ? "page" : undefined}>
             {words.pages.people}
+          </Link>
+          <Link to={{ page: "rules" }} aria-current={address.page === "rules" ? "page" : undefined}>
+            {words.pages.rules}
           </Link>
         </nav>
         <Connection />

@@ -65,7 +65,7 @@ export const words = {
 
   product: "Stave",
   toMain: "To the page",
-  pages: { morning: "Morning", people: "People" },
+  pages: { morning: "Morning", people: "People", rules: "Standing rules" },
   pagesLabel: "Pages",
   title: (page: string) => `${page} · Stave`,
   nowhere: {
@@ -189,6 +189,26 @@ export const words = {
     next: (sets: string) => `asked next: ${sets}`,
     past: (sessions: number) => `The last ${counted(sessions, "session", "sessions")}.`,
     seconds: (value: string) => `${value} s`,
+  },
+
+  rules: {
+    about:
+      "A standing rule takes, in its own name, proposals that are sure enough. Every word of it can be undone, and is then left to the coach.",
+    never:
+      "Whatever it says, no rule touches limits, pain, what a screening or a caution binds, a new form, the first two sessions, a comeback, pregnancy, or anybody under 18.",
+    inForce: (version: number, by: string, day: string) => `In force: version ${version}, set by ${by}, ${day}.`,
+    none: "No rule is in force.",
+    takes: "Takes",
+    kinds: { load: "the next load", reps: "a wider range of repetitions" },
+    leastChance: "Least sure, %",
+    leastSessions: "From at least so many sessions",
+    mostPercent: "Largest step of a load, %",
+    set: "Set the rule",
+    stop: "End the rule",
+    saidSet: (version: number) => `Version ${version} is in force.`,
+    saidOver: "The rule is over.",
+    left: "No rule took it:",
+    byRule: (by: string) => `by ${by}`,
   },
 
   people: {

@@ -7,6 +7,8 @@ const at = (text: string) => readAddress(new URL(text, "http://127.0.0.1"));
 test("every page has its address", () => {
   expect(at("/")).toEqual({ page: "morning" });
   expect(at("/morning")).toEqual({ page: "morning" });
+  expect(at("/rules")).toEqual({ page: "rules" });
+  expect(printAddress({ page: "rules" })).toBe("/rules");
   expect(at("/people")).toEqual({ page: "people", find: "", by: "name" });
   expect(at("/people?find=bao&by=last")).toEqual({ page: "people", find: "bao", by: "last" });
   expect(at("/people/bao-linh?week=build%2F3")).toEqual({ page: "person", id: "bao-linh", week: "build/3" });

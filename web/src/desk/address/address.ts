@@ -8,6 +8,7 @@ export type Address =
   | { readonly page: "people"; readonly find: string; readonly by: Order }
   /** `week` is phase/week; without it the week that runs is shown. */
   | { readonly page: "person"; readonly id: string; readonly week?: string }
+  | { readonly page: "rules" }
   | { readonly page: "nowhere"; readonly path: string };
 
 const MOST_FIND = 80;
@@ -26,6 +27,7 @@ export function readAddress({ pathname, search }: { readonly pathname: string; r
   const [first, second, ...more] = pathname.split("/").filter((piece) => piece !== "");
   const asked = new URLSearchParams(search);
   if (first === undefined || (first === "morning" && second === undefined)) return { page: "morning" };
+  if (first === "rules" && second === undefined) return { page: "rules" };
   if (first === "people" && second === undefined) {
     const by = ORDERS.find((order) => order === asked.get("by")) ?? "name";
     return { page: "people", find: (asked.get("find") ?? "").slice(0, MOST_FIND), by };
@@ -48,6 +50,8 @@ export function printAddress(address: Address): string {
   switch (address.page) {
     case "morning":
       return "/";
+    case "rules":
+      return "/rules";
     case "people":
       return `/people${query([
         ["find", address.find],

@@ -11,6 +11,7 @@ const item = (proposal: string, slot: string, to: number): MorningItem => ({
   past: [],
   next: [],
   others: [],
+  left: [],
 });
 
 test("the same words on the same slot are the same answer, anything else is not", () => {

@@ -59,6 +59,11 @@ export function DecisionRow({ of, names, deed, marked, acts }: Props) {
           {open ? title : words.decision.settled(words.decision.done[deed!.input.kind], deed!.title)}
         </h3>
         <p className="soft">{sayReasons(item.proposal.evidence, names)}</p>
+        {open && item.left.length > 0 && (
+          <p className="soft small">
+            {words.rules.left} {sayReasons(item.left, names)}
+          </p>
+        )}
         {deed?.fault !== undefined && <p className="wrong">{words.faults.notSent(sayFault(deed.fault))}</p>}
       </div>
       {open ? (

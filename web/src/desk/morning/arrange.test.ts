@@ -14,6 +14,7 @@ const item = (proposal: string): MorningItem => ({
   past: [],
   next: [],
   others: [],
+  left: [],
 });
 const list = (rows: Rows): Morning["people"] =>
   Object.entries(rows).map(([id, items]) => ({

@@ -5,7 +5,7 @@ import { words } from "../words.ts";
 import style from "./morning.module.css";
 
 interface Props {
-  readonly decided: readonly (Undoable & { readonly kind: Morning["decided"][number]["kind"] })[];
+  readonly decided: readonly (Undoable & { readonly kind: Morning["decided"][number]["kind"]; readonly by: string })[];
   readonly undo: (one: Undoable) => void;
 }
 
@@ -20,7 +20,10 @@ export function Decided({ decided, undo }: Props) {
           <li key={one.id}>
             <p>
               <Link to={{ page: "person", id: one.person.id }}>{one.person.name}</Link>{" "}
-              <span className="soft">{words.decision.done[one.kind].toLowerCase()}</span>
+              <span className="soft">
+                {words.decision.done[one.kind].toLowerCase()}
+                {one.by.startsWith("rule ") && ` ${words.rules.byRule(one.by)}`}
+              </span>
               <br />
               {one.title}
             </p>

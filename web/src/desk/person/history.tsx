@@ -25,13 +25,14 @@ export function History({ person, decided, names, undo }: Props) {
       <h2>{words.person.history}</h2>
       {latest.length === 0 && <p className="soft">{words.person.noHistory}</p>}
       <ul>
-        {shown.map(({ id, at, kind, title, stands }) => {
+        {shown.map(({ id, at, kind, by, title, stands }) => {
           const said = sayTitle(title, names);
           return (
             <li key={id}>
               <p>
                 <span className="soft small">
                   {words.person.decidedAt(words.instant(at), words.decision.done[kind])}
+                  {by.startsWith("rule ") && `, ${words.rules.byRule(by)}`}
                 </span>
                 <br />
                 {stands || kind === "undone" ? said : <s>{said}</s>}

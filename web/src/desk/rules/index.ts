@@ -1,0 +1,2 @@
+/** The coach's standing rules. */
+export { RulesPage } from "./rules-page.tsx";
