@@ -41,7 +41,7 @@ export function scheduleWords(
   );
   const lost = dropped.map(
     ({ session, reason, changes }) =>
-      `  without a day: ${names.session(session)} (${session}). ${[reason, ...changes.slice(0, 1)].map((why) => sayReason(why, withWeeks)).join(" ")}`,
+      `  without a day: ${names.session(session)} (${session}). ${[reason, ...changes].map((why) => sayReason(why, withWeeks)).join(" ")}`,
   );
   const others = ways.flatMap(({ week, others: [first] }) =>
     first === undefined ? [] : [otherWay(placed, week, first)],

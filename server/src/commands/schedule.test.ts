@@ -67,6 +67,15 @@ describe("one person's days", () => {
     expect(sunday.out).not.toMatch(/W\d\d/);
   });
 
+  test("a session without a day has its reason in words, with its week, and every change that would give it one", async () => {
+    const { out } = await stave("schedule", PROGRAMME, ...PEOPLE, "--person", "niamh", "--weeks", "2");
+    const [first, second] = out.split("\n").filter((line) => line.startsWith("  without a day:"));
+    expect(first).toMatch(/ground\/1\/a.*not in the order of the sessions/);
+    expect(first).toMatch(/A window of \d+ min on .* would give it a day\./);
+    expect(first).toMatch(/In its turn after Fold, reach, carry \(week 1\) it would have a day\.$/);
+    expect(second).toMatch(/1 day \(Saturday 23 January 2027\) for 2 sessions: All of it once \(week 2\) and/);
+  });
+
   test("a fixed date, and hours as a must", async () => {
     const wren = await person("wren", "--fixed", "ground/1/b=2027-01-15", "--keep-hours");
     const stands = wren.sessions.find(({ session }: Stands) => session === "ground/1/b");
