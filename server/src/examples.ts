@@ -32,7 +32,12 @@ export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
     `stave calendar ${STEPS} ${ROSTER} --person dagny --out calendars`,
     `stave calendar ${STEPS} ${ROSTER} --person wren --missed 2027-01-13 --because ill --out calendars`,
   ],
-  exercises: ["stave exercises row", "stave exercises goblet-squat", 'stave exercises --pattern "single leg"'],
+  exercises: [
+    `stave exercises capstan --exercises ${ROOM}/own-exercises.yaml`,
+    "stave exercises row",
+    "stave exercises goblet-squat",
+    'stave exercises --pattern "single leg"',
+  ],
   import: [`stave import ${STEPS} ${ROSTER} --person dagny --coach "Imke Farrowdale" --data room`],
   record: [`stave record ${ROOM}/log.csv --data room`, `stave record ${ROOM}/log.csv --data room --take --leave-asked`],
   morning: ["stave morning --data room"],

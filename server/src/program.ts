@@ -62,12 +62,16 @@ function withPeople(command: Command): Command {
     .option("--json", "one JSON document instead of words");
 }
 
-function withTests(command: Command): Command {
-  return withPeople(command).option(
-    "--tests <file>",
-    "results of tests, which say where a person starts where the roster does not; once for each file",
-    also,
-  );
+const EXERCISES = ["--exercises <file>", "the coach's own exercises, beside those of the catalogue"] as const;
+
+function withOwn(command: Command): Command {
+  return withPeople(command)
+    .option(
+      "--tests <file>",
+      "results of tests, which say where a person starts where the roster does not; once for each file",
+      also,
+    )
+    .option(...EXERCISES);
 }
 
 /** What a coach may ask of the days of one person. */
@@ -104,10 +108,11 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .option("--people <file>", "roster file: also what is wrong for one person, at their place")
     .option("--person <id>", "which person of the roster")
     .option("--from <day>", "first day for the person, YYYY-MM-DD; next Monday when left out")
+    .option(...EXERCISES)
     .option("--apply <number>", "carry out the remedy of this number, in its file", whole(1, 9999))
     .option("--json", "one JSON document instead of words")
     .action((files: string[], options) => run(check(files, options, io.today), options.json));
-  withTests(stave.command("fit"))
+  withOwn(stave.command("fit"))
     .description("fits programmes to the people of a roster: every slot filled, dosed, with reasons")
     .argument("<programme...>", "programme files; with several, the roster says who has which")
     .option("--reasons", "say why each movement was chosen")
@@ -125,7 +130,7 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .option("--workers <number>", "threads that fit", whole(1, MOST_WORKERS), availableParallelism())
     .option("--json", "one JSON document instead of words")
     .action((file: string, options) => run(cohort(file, options, io), options.json));
-  withTests(stave.command("why"))
+  withOwn(stave.command("why"))
     .description("why a slot holds what it holds for one person, and why not something else")
     .argument("<programme>", "programme file")
     .argument("<slot>", "key of the slot")
@@ -135,7 +140,7 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
       if (options.person === undefined) throw noPerson();
       return run(why(file, slot, options, io), options.json);
     });
-  withDays(withTests(stave.command("schedule")))
+  withDays(withOwn(stave.command("schedule")))
     .description("puts sessions on real days: windows, order, recovery; and says what follows when one was missed")
     .argument("<programme...>", "programme files")
     .option("--weeks <number>", "weeks to place", whole(1, 52), 4)
@@ -144,13 +149,13 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
       onePerson(options);
       return run(schedule(files, options, io), options.json);
     });
-  withTests(stave.command("sheet"))
+  withOwn(stave.command("sheet"))
     .description("prints a sheet per person to be filled by pencil, as PDF; needs a screening outcome that stands")
     .argument("<programme...>", "programme files")
     .requiredOption("--out <folder>", "where to write (required)", folder)
     .option("--paper <size>", "a4 or letter", "a4")
     .action((files: string[], options) => run(sheet(files, options, io), options.json));
-  withDays(withTests(stave.command("calendar")))
+  withDays(withOwn(stave.command("calendar")))
     .description("writes a calendar file per person; an earlier file in the folder is taken on")
     .argument("<programme...>", "programme files")
     .requiredOption("--out <folder>", "where to write (required)", folder)
@@ -228,6 +233,7 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .description("lists exercises, or tells one whole")
     .argument("[word]", "part of a name")
     .option("--pattern <pattern>", "only this movement pattern")
+    .option(...EXERCISES)
     .option("--json", "one JSON document instead of words")
     .action((word: string | undefined, options) => run(exercises(word, options), options.json));
   stave

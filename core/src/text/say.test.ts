@@ -4,7 +4,7 @@ import { ASSESS_CODES, RESULT_PROBLEMS } from "../assess/index.ts";
 import { CALENDAR_CODES } from "../calendar/index.ts";
 import { CAPACITY_CODES } from "../capacity/index.ts";
 import { CHECKS, checkProgramme } from "../checks/index.ts";
-import { CATALOGUE } from "../exercises/index.ts";
+import { CATALOGUE, OWN_PROBLEMS } from "../exercises/index.ts";
 import { FIT_CODES } from "../fit/index.ts";
 import { LOAD_CODES } from "../loads/index.ts";
 import { type Json, readProgramme } from "../model/index.ts";
@@ -43,7 +43,14 @@ const OTHERS: readonly string[] = [...CHECKS.map(({ id }) => id), ...OFFER_CODES
 
 test("every problem that readers and commands can tell has a sentence", () => {
   const named = ["core/src/model", "server/src/commands"].flatMap(codesIn).filter((code) => !OTHERS.includes(code));
-  const own = [...ANSWER_PROBLEMS, ...RESULT_PROBLEMS, ...RECORD_PROBLEMS, ...TODAY_PROBLEMS, ...RULE_PROBLEMS];
+  const own = [
+    ...OWN_PROBLEMS,
+    ...ANSWER_PROBLEMS,
+    ...RESULT_PROBLEMS,
+    ...RECORD_PROBLEMS,
+    ...TODAY_PROBLEMS,
+    ...RULE_PROBLEMS,
+  ];
   const codes = new Set([...named, ...own]);
   expect(codes.size).toBeGreaterThan(100);
   expect([...codes].filter((code) => !(code in en.problems))).toEqual([]);

@@ -4,7 +4,7 @@ import type { Seen } from "@stave/core/cohort";
 import type { Day } from "@stave/core/day";
 import { CATALOGUE } from "@stave/core/exercises";
 import { FitMemory } from "@stave/core/fit";
-import { canonicalJson, type Place, type Plan, type Programme } from "@stave/core/model";
+import { type Catalogue, canonicalJson, type Place, type Plan, type Programme } from "@stave/core/model";
 import { planFor } from "@stave/core/revise";
 
 /** What all jobs of one run have in common. */
@@ -12,6 +12,8 @@ export interface FitWorld {
   readonly programmes: readonly { readonly programme: Programme; readonly hash: string }[];
   readonly places: readonly Place[];
   readonly on: Day;
+  /** What may be chosen from; the catalogue alone when left out. */
+  readonly catalogue?: Catalogue;
 }
 
 /** One class of people to fit a programme to. */
@@ -70,11 +72,11 @@ export class Fitter {
   }
 
   #planOf({ programme: index, seen, made }: FitJob): Plan {
-    const { programmes, places, on } = this.#world;
+    const { programmes, places, on, catalogue = CATALOGUE } = this.#world;
     const { programme, hash: programmeHash } = programmes[index]!;
     const place = places.find(({ id }) => id === seen.person.place);
     if (place === undefined) throw new Error(`There is no place ${seen.person.place}`);
-    const asked = { programme, programmeHash, place, others: places, catalogue: CATALOGUE, on, made };
+    const asked = { programme, programmeHash, place, others: places, catalogue, on, made };
     return planFor({ ...asked, ...seen, memory: this.#memory });
   }
 }

@@ -1,6 +1,5 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { CATALOGUE } from "@stave/core/exercises";
 import { namesFrom, sayReason } from "@stave/core/text";
 import { type CalendarSession, writeCalendar } from "../documents/calendar/index.ts";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
@@ -78,7 +77,7 @@ export async function calendar(paths: readonly string[], options: CalendarOption
     files.push(await calendarFile(planned, days.value, read.value, options.out, io.now));
     const { missed } = days.value;
     if (missed === undefined) continue;
-    const names = namesFrom(CATALOGUE, { sessions: titlesOf(planned.plan) });
+    const names = namesFrom(planned.catalogue, { sessions: titlesOf(planned.plan) });
     after.push({ missed, words: missed.why.map((reason) => sayReason(reason, names)) });
   }
   const written = await writeFiles(options.out, files);

@@ -1,9 +1,9 @@
 import { checkProgramme } from "@stave/core/checks";
 import { printDay } from "@stave/core/day";
-import { CATALOGUE } from "@stave/core/exercises";
-import { editProgramme } from "@stave/core/model";
+import { type Catalogue, editProgramme } from "@stave/core/model";
 import { en, sayFinding, sayRemedy, saySources } from "@stave/core/text";
 import { type Answer, failed, type PlacedFinding } from "./answer.ts";
+import { readCatalogue } from "./catalogue.ts";
 import { type About, type AboutAsked, readAbout } from "./check-about.ts";
 import { type ProgrammeFile, readProgrammes } from "./world.ts";
 import { writeFiles } from "./write-files.ts";
@@ -11,11 +11,14 @@ import { writeFiles } from "./write-files.ts";
 export interface CheckOptions extends AboutAsked {
   /** Number of the remedy to apply, as printed, counted from 1. */
   readonly apply?: number;
+  /** A file of the coach's own exercises. */
+  readonly exercises?: string;
 }
 
 function placed(
   file: ProgrammeFile,
   about: About,
+  catalogue: Catalogue,
 ): {
   readonly findings: readonly PlacedFinding[];
   readonly silenced: readonly { finding: PlacedFinding; reason: string }[];
@@ -27,7 +30,7 @@ function placed(
   });
   const { findings, silenced } = checkProgramme({
     programme: file.programme,
-    catalogue: CATALOGUE,
+    catalogue,
     ...about,
   });
   return {
@@ -67,7 +70,9 @@ export async function check(paths: readonly string[], options: CheckOptions, tod
   if (!read.ok) return failed(command, read.problems);
   const about = await readAbout(options, today);
   if (!about.ok) return failed(command, about.problems);
-  const checked = read.value.map((file) => placed(file, about.value));
+  const catalogue = await readCatalogue(options.exercises);
+  if (!catalogue.ok) return failed(command, catalogue.problems);
+  const checked = read.value.map((file) => placed(file, about.value, catalogue.value));
   if (options.apply !== undefined) {
     const remedies = checked.flatMap(({ findings }, index) =>
       findings.flatMap((finding) => finding.remedies.map((remedy) => ({ remedy, file: read.value[index]! }))),

@@ -1,5 +1,5 @@
 import { type AfterMiss, afterAMiss, type MissCause } from "@stave/core/calendar";
-import { CATALOGUE } from "@stave/core/exercises";
+
 import type { Plan } from "@stave/core/model";
 import { type Dated, datesFor } from "@stave/core/revise";
 import type { Planned, Plans } from "./plans.ts";
@@ -8,7 +8,7 @@ import { type Got, placeOf } from "./world.ts";
 
 /** The dates of one person's plan. */
 export function datesOf(
-  { person, programme, plan }: Planned,
+  { person, programme, plan, catalogue }: Planned,
   { roster, on }: Plans,
   weeks: number,
   wishes: Wishes = {},
@@ -19,7 +19,7 @@ export function datesOf(
     person,
     place: placeOf(person, roster),
     others: roster.places,
-    catalogue: CATALOGUE,
+    catalogue,
     on,
     weeks,
     ...wishes,

@@ -225,6 +225,28 @@ describe("good input", () => {
     expect((await documentOf("exercises", "goblet-squat")).result).toHaveLength(1);
   });
 
+  test("a coach's own exercises: told, checked, fitted", async () => {
+    const own = ["--exercises", `${ROOM}/own-exercises.yaml`];
+    const { result } = await documentOf("exercises", "capstan-touch-squat", ...own);
+    expect(result).toMatchObject([{ id: "capstan-touch-squat", pattern: "squat" }]);
+    const programme = join(folder, "capstan.yaml");
+    const text = readFileSync(STEPS, "utf8").replace("first: goblet-squat", "first: capstan-touch-squat");
+    writeFileSync(programme, text);
+    const unknown = (document: { findings: readonly { check: string }[] }) =>
+      document.findings.filter(({ check }) => check === "slot/unknown-exercise").length;
+    expect(unknown(await documentOf("check", programme))).toBe(1);
+    expect(unknown(await documentOf("check", programme, ...own))).toBe(0);
+    const people = join(folder, "capstan-people.yaml");
+    const roster = readFileSync(`${ROOM}/people.yaml`, "utf8");
+    writeFileSync(people, roster.replace("squat: sit-to-stand-45", "squat: capstan-touch-squat"));
+    const args = ["--people", people, ...PEOPLE.slice(2), "--person", "tobiah", ...own];
+    const { plans } = (await documentOf("fit", programme, ...args)).result;
+    expect(JSON.stringify(plans)).toContain('"exercise":"capstan-touch-squat"');
+    const out = join(folder, "capstan");
+    const { withheld, files } = (await documentOf("sheet", programme, ...args, "--out", out)).result;
+    expect([withheld, files.length]).toEqual([[], 1]);
+  });
+
   test("demo, as the built program: a sheet for everybody who may have one, and for nobody else", () => {
     const out = join(folder, "demo");
     const text = execFileSync(process.execPath, [STAVE, "demo", "--out", out, "--json"], {
@@ -257,6 +279,12 @@ describe("bad input: the document says what is wrong, and its result is null unl
   const changed = (from: string, to: string) => {
     const path = join(folder, "today.yaml");
     writeFileSync(path, readFileSync(TODAY, "utf8").replace(from, to));
+    return path;
+  };
+  const taken = () => {
+    const path = join(folder, "taken.yaml");
+    const text = readFileSync(`${ROOM}/own-exercises.yaml`, "utf8");
+    writeFileSync(path, text.replace("id: rope-drag-seated", "id: cable-row-seated"));
     return path;
   };
   const tested = (from: string, to: string) => {
@@ -293,6 +321,9 @@ describe("bad input: the document says what is wrong, and its result is null unl
     ["simulate: no such world", () => ["simulate", "macthed"], "simulate/no-such-world"],
     ["schedule: no file", () => ["schedule", none, ...PEOPLE], "file/missing"],
     ["screen: a programme", () => ["screen", STEPS], "key/unknown"],
+    ["check: own exercises that are none", () => ["check", STEPS, "--exercises", STEPS], "key/unknown"],
+    ["fit: own exercises that are not there", () => ["fit", STEPS, ...PEOPLE, "--exercises", none], "file/missing"],
+    ["exercises: one that stands in the catalogue", () => ["exercises", "--exercises", taken()], "own/taken"],
     [
       "fit: tests of nobody here",
       () => ["fit", STEPS, ...PEOPLE, "--tests", tested("person: dagny", "person: dagna")],

@@ -1,6 +1,6 @@
 import { canonicalJson, type Person, type Plan } from "@stave/core/model";
 import { classifier, fitters } from "../classes/index.ts";
-import { CATALOGUE_HASH, ENGINE, sha256 } from "../made-by.ts";
+import { catalogueHash, ENGINE, sha256 } from "../made-by.ts";
 import type { Planned, Training } from "./plans.ts";
 import { placeOf } from "./world.ts";
 
@@ -11,7 +11,13 @@ import { placeOf } from "./world.ts";
  * @param onDone told how many people have their plan
  */
 export async function fitPeople(
-  { training, programmes, roster, on }: Pick<Training, "training" | "programmes" | "roster" | "on">,
+  {
+    training,
+    programmes,
+    roster,
+    on,
+    catalogue,
+  }: Pick<Training, "training" | "programmes" | "roster" | "on" | "catalogue">,
   workers: number,
   onDone: (done: number, all: number) => void,
 ): Promise<readonly Planned[]> {
@@ -19,8 +25,9 @@ export async function fitPeople(
     programmes: programmes.map(({ programme, hash }) => ({ programme, hash })),
     places: roster.places,
     on,
+    catalogue,
   };
-  const classOf = world.programmes.map((programme) => classifier(programme, roster.places, on));
+  const classOf = world.programmes.map((programme) => classifier(programme, roster.places, on, catalogue));
   const fitting = fitters(world, Math.min(workers, training.length));
   const classes = new Map<string, Promise<Plan>>();
   let done = 0;
@@ -41,7 +48,8 @@ export async function fitPeople(
         return {
           person,
           programme,
-          plan: { ...mine, made: { engine: ENGINE, catalogue: CATALOGUE_HASH, state, decisions } },
+          catalogue,
+          plan: { ...mine, made: { engine: ENGINE, catalogue: catalogueHash(catalogue), state, decisions } },
         };
       }),
     );

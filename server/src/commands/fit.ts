@@ -1,5 +1,11 @@
-import { CATALOGUE } from "@stave/core/exercises";
-import { canonicalJson, type Plan, type PlanSession, type PlanSlot, printDose } from "@stave/core/model";
+import {
+  type Catalogue,
+  canonicalJson,
+  type Plan,
+  type PlanSession,
+  type PlanSlot,
+  printDose,
+} from "@stave/core/model";
 import { loadLine } from "@stave/core/report";
 import { en, namesFrom, sayReason } from "@stave/core/text";
 import type { MassUnit } from "@stave/core/units";
@@ -13,58 +19,57 @@ export interface FitOptions extends PeopleOptions {
   readonly reasons?: boolean;
 }
 
-const NAMES = namesFrom(CATALOGUE);
-
 /** A slot in one line: its movement, dose and load. */
-export function slotWords(slot: PlanSlot, units: MassUnit): string {
-  const { label, text } = loadLine(CATALOGUE.exercises.get(slot.exercise)!, slot, units);
+export function slotWords(slot: PlanSlot, units: MassUnit, catalogue: Catalogue): string {
+  const { label, text } = loadLine(catalogue.exercises.get(slot.exercise)!, slot, units);
   const load = label === null ? [] : [label === en.sheet.load ? text : `${text} (${label})`];
   const side = slot.side === undefined ? [] : [en.sheet.oneSide(slot.side)];
-  return `${NAMES.exercise(slot.exercise)}: ${en.sheet.and([printDose(slot.dose), ...side, ...load])}`;
+  return `${namesFrom(catalogue).exercise(slot.exercise)}: ${en.sheet.and([printDose(slot.dose), ...side, ...load])}`;
 }
 
-function sessionWords(session: PlanSession, units: MassUnit, reasons: boolean): string[] {
+function sessionWords(session: PlanSession, units: MassUnit, reasons: boolean, catalogue: Catalogue): string[] {
+  const names = namesFrom(catalogue);
   const minutes = `${session.minutes.low}–${session.minutes.high} min`;
   const slots = session.blocks.flatMap((block) =>
     block.slots.flatMap((slot, index) => {
       const turn = block.kind === "straight" ? " " : index === 0 ? "┌" : index === block.slots.length - 1 ? "└" : "│";
-      const line = `   ${turn} ${slotWords(slot, units)}`;
-      return reasons ? [line, ...slot.why.map((reason) => `         ${sayReason(reason, NAMES)}`)] : [line];
+      const line = `   ${turn} ${slotWords(slot, units, catalogue)}`;
+      return reasons ? [line, ...slot.why.map((reason) => `         ${sayReason(reason, names)}`)] : [line];
     }),
   );
   const open = session.open.map(
-    ({ key, why }) => `     open: ${key}. ${why.map((reason) => sayReason(reason, NAMES)).join(" ")}`,
+    ({ key, why }) => `     open: ${key}. ${why.map((reason) => sayReason(reason, names)).join(" ")}`,
   );
   const easy = session.conditioning.map(
     (item) =>
-      `     ${NAMES.exercise(item.exercise)}: ${printDose(item.dose)}, ${item.effort}${item.pulse === undefined ? "" : `, ${en.sheet.beats(item.pulse)}`}`,
+      `     ${names.exercise(item.exercise)}: ${printDose(item.dose)}, ${item.effort}${item.pulse === undefined ? "" : `, ${en.sheet.beats(item.pulse)}`}`,
   );
   return [`  Session ${session.title}, ${minutes}`, ...slots, ...open, ...easy];
 }
 
 /** A plan in words: its notes, and the first week of each phase. */
-export function planWords({ person, programme, plan }: Planned, reasons: boolean): string {
+export function planWords({ person, programme, plan, catalogue }: Planned, reasons: boolean): string {
   const head = `${person.name}: ${programme.programme.title}`;
-  const notes = plan.notes.map((note) => `  ${sayReason(note, NAMES)}`);
+  const notes = plan.notes.map((note) => `  ${sayReason(note, namesFrom(catalogue))}`);
   const phases = plan.phases.flatMap((phase) => {
     const { must, want, bound, proven } = phase.score;
     const value = proven ? `${want} points, proven best` : `${want} points, at most ${bound} possible, not proven`;
     const open = must === 0 ? "" : `, ${must} must points missing`;
     return [
       `  ${phase.title}, ${phase.weeks.length} weeks (${value}${open})`,
-      ...phase.weeks[0]!.sessions.flatMap((session) => sessionWords(session, person.units, reasons)),
+      ...phase.weeks[0]!.sessions.flatMap((session) => sessionWords(session, person.units, reasons, catalogue)),
     ];
   });
   return [head, ...notes, ...phases].join("\n");
 }
 
 /** Files of a plan: the whole of it as canonical JSON, and as a table. */
-export function planFiles({ person, programme, plan }: Planned): readonly OutFile[] {
+export function planFiles({ person, programme, plan, catalogue }: Planned): readonly OutFile[] {
   return [
     { path: `${person.id}/plan.json`, content: `${canonicalJson(plan)}\n` },
     {
       path: `${person.id}/plan.csv`,
-      content: planTable({ plan, person, programme: programme.programme, catalogue: CATALOGUE }),
+      content: planTable({ plan, person, programme: programme.programme, catalogue }),
     },
   ];
 }

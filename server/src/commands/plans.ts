@@ -1,6 +1,7 @@
 import { addDays, type Day, parseDay, printDay, WEEKDAYS, weekdayOf } from "@stave/core/day";
-import type { Person, Plan, Problem } from "@stave/core/model";
+import type { Catalogue, Person, Plan, Problem } from "@stave/core/model";
 import { nearNames, readDay } from "@stave/core/model";
+import { readCatalogue } from "./catalogue.ts";
 import { fitPeople } from "./fit-people.ts";
 import { withTests } from "./tests.ts";
 import { type Got, type ProgrammeFile, type Roster, readPeople, readProgrammes } from "./world.ts";
@@ -15,6 +16,8 @@ export interface PeopleOptions {
   readonly workers?: number;
   /** Files of test results, which say where people start. */
   readonly tests?: readonly string[];
+  /** A file of the coach's own exercises. */
+  readonly exercises?: string;
 }
 
 /** A person with the plan of their programme. */
@@ -22,6 +25,7 @@ export interface Planned {
   readonly person: Person;
   readonly programme: ProgrammeFile;
   readonly plan: Plan;
+  readonly catalogue: Catalogue;
 }
 
 /** Who was asked for, each with their programme. */
@@ -29,6 +33,8 @@ export interface Training {
   readonly roster: Roster;
   readonly programmes: readonly ProgrammeFile[];
   readonly on: Day;
+  /** What may be chosen from: the catalogue with the coach's own exercises. */
+  readonly catalogue: Catalogue;
   readonly training: readonly Omit<Planned, "plan">[];
   /** People whose roster names a programme that is not among the files. */
   readonly without: readonly Person[];
@@ -79,10 +85,11 @@ export async function readTraining(
   const programmes = await readProgrammes(paths);
   const roster = await readPeople(options.people, options.places);
   const on = startDay(options.from, today);
-  const problems = [programmes, roster, on].flatMap((read) => (read.ok ? [] : read.problems));
+  const catalogue = await readCatalogue(options.exercises);
+  const problems = [programmes, roster, on, catalogue].flatMap((read) => (read.ok ? [] : read.problems));
   if (programmes.ok) problems.push(...twice(programmes.value));
-  if (!programmes.ok || !roster.ok || !on.ok || problems.length > 0) return { ok: false, problems };
-  const tested = await withTests(roster.value.people, options.tests ?? [], on.value);
+  if (!programmes.ok || !roster.ok || !on.ok || !catalogue.ok || problems.length > 0) return { ok: false, problems };
+  const tested = await withTests(roster.value.people, options.tests ?? [], on.value, catalogue.value);
   if (!tested.ok) return tested;
   const people = tested.value;
   const asked = options.person === undefined ? people : people.filter(({ id }) => id === options.person);
@@ -107,11 +114,18 @@ export async function readTraining(
   for (const person of asked) {
     const programme = programmeFor(person, programmes.value, options.person !== undefined);
     if (programme === undefined) without.push(person);
-    else training.push({ person, programme });
+    else training.push({ person, programme, catalogue: catalogue.value });
   }
   return {
     ok: true,
-    value: { roster: { ...roster.value, people }, programmes: programmes.value, on: on.value, training, without },
+    value: {
+      roster: { ...roster.value, people },
+      programmes: programmes.value,
+      on: on.value,
+      catalogue: catalogue.value,
+      training,
+      without,
+    },
   };
 }
 

@@ -1,12 +1,11 @@
 import { daysCanMend, recut, recutSessions, trainingDays } from "@stave/core/calendar";
-import { CATALOGUE } from "@stave/core/exercises";
 import type { Reason } from "@stave/core/model";
 import type { Dated } from "@stave/core/revise";
 import type { Planned } from "./plans.ts";
 
 /** Where the days of a week cannot keep a muscle's recovery, the content can: the slots of the first week dealt anew. */
 export function recutOf(
-  { plan }: Planned,
+  { plan, catalogue }: Planned,
   dated: Dated,
 ):
   | {
@@ -26,7 +25,7 @@ export function recutOf(
   const minutes = Math.max(...sessions.map((session) => session.minutes.high));
   const otherDays = trainingDays(task.windows.slice(0, task.weekDays), task.weekDays, minutes) - sessions.length;
   const found = recut({
-    sessions: recutSessions(sessions, CATALOGUE),
+    sessions: recutSessions(sessions, catalogue),
     starts: first,
     gapHours: task.gapHours,
     minutes,

@@ -1,6 +1,5 @@
 import { explainPlacements, howGood, otherWay, sessionsAWeek } from "@stave/core/calendar";
 import { printDay, type Weekday } from "@stave/core/day";
-import { CATALOGUE } from "@stave/core/exercises";
 import type { Reason } from "@stave/core/model";
 import { en, namesFrom, sayReason } from "@stave/core/text";
 import { titlesOf } from "./days.ts";
@@ -20,10 +19,10 @@ export function scheduleWords(
 ): string {
   const { task, placed } = missed ?? dated;
   const titles = titlesOf(planned.plan);
-  const names = namesFrom(CATALOGUE, { sessions: titles });
+  const names = namesFrom(planned.catalogue, { sessions: titles });
   const say = (reason: Reason) => sayReason(reason, names);
   // The same session comes every week: why one has no day names others with their week.
-  const withWeeks = namesFrom(CATALOGUE, {
+  const withWeeks = namesFrom(planned.catalogue, {
     sessions: new Map([...titles].map(([id, title]) => [id, `${title} (week ${id.split("/")[1]})`])),
   });
   const { sessions, rows, dropped } = explainPlacements(task, placed);

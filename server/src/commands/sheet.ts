@@ -1,4 +1,3 @@
-import { CATALOGUE } from "@stave/core/exercises";
 import type { Reason } from "@stave/core/model";
 import { sheetFor } from "@stave/core/report";
 import type { Dated } from "@stave/core/revise";
@@ -44,7 +43,7 @@ export async function printSheets(
         programme: programme.programme,
         person,
         place: placeOf(person, plans.roster),
-        catalogue: CATALOGUE,
+        catalogue: plans.catalogue,
         paper,
         on: plans.on,
         dates: dates(each),
@@ -75,7 +74,7 @@ export async function sheet(paths: readonly string[], options: SheetOptions, io:
   );
   const written = await writeFiles(options.out, files);
   if ("problem" in written) return failed(command, [written.problem]);
-  const names = namesFrom(CATALOGUE);
+  const names = namesFrom(read.value.catalogue);
   const words = [
     ...written.written.map(({ path }) => `wrote ${path}`),
     ...withheld.map(({ name, reason }) => `no sheet for ${name}: ${sayReason(reason, names)}`),

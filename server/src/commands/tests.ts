@@ -1,7 +1,6 @@
 import { readResults, startingRungs } from "@stave/core/assess";
 import { type Day, printDay } from "@stave/core/day";
-import { CATALOGUE } from "@stave/core/exercises";
-import { nearNames, type Person, type Problem } from "@stave/core/model";
+import { type Catalogue, nearNames, type Person, type Problem } from "@stave/core/model";
 import { readInput } from "./read-input.ts";
 import type { Got } from "./world.ts";
 
@@ -15,6 +14,7 @@ export async function withTests(
   people: readonly Person[],
   files: readonly string[],
   on: Day,
+  catalogue: Catalogue,
 ): Promise<Got<readonly Person[]>> {
   const problems: Problem[] = [];
   const tested = new Map<string, Person["rungs"]>();
@@ -43,7 +43,7 @@ export async function withTests(
       problems.push({ code: "results/other-born", ...at("born"), found, allowed });
     } else {
       const results = value.results.filter((result) => result.on <= on);
-      const { rungs } = startingRungs({ ...value, results }, CATALOGUE);
+      const { rungs } = startingRungs({ ...value, results }, catalogue);
       const found = Object.fromEntries(rungs.map(({ ladder, exercise }) => [ladder, exercise]));
       tested.set(person.id, { ...tested.get(person.id), ...found });
     }

@@ -1,4 +1,4 @@
-import { CATALOGUE, nearExercises } from "@stave/core/exercises";
+import { nearExercises } from "@stave/core/exercises";
 import { conflictOf, type FitInput, fitPhase, type WhyNot, whatHelps, whyNot } from "@stave/core/fit";
 import { nearNames, type Phase, type Problem, type Reason, slotsOf } from "@stave/core/model";
 import { fitTask } from "@stave/core/revise";
@@ -37,6 +37,7 @@ export async function why(path: string, slotKey: string, options: WhyOptions, io
   const read = await readPlans([path], options, io.today);
   if (!read.ok) return failed(command, read.problems);
   const planned = read.value.plans[0]!;
+  const { catalogue } = read.value;
   const { person, programme, plan } = planned;
   const has = (phase: Phase) =>
     phase.sessions.some(({ work }) => work.some((block) => slotsOf(block).some(({ slot }) => slot === slotKey)));
@@ -68,9 +69,9 @@ export async function why(path: string, slotKey: string, options: WhyOptions, io
   const head =
     slot === undefined
       ? `${slotKey}, ${person.name}: left open`
-      : `${slotKey}, ${person.name}: ${slotWords(slot, person.units)}`;
+      : `${slotKey}, ${person.name}: ${slotWords(slot, person.units, catalogue)}`;
   const titles = programme.programme.phases[phaseAt]!.sessions.map(({ key, title }) => [key, title] as const);
-  const names = namesFrom(CATALOGUE, { sessions: new Map(titles) });
+  const names = namesFrom(catalogue, { sessions: new Map(titles) });
   const found = slot?.find === undefined ? [] : [slot.find.because];
   const task = fitTask(
     {
@@ -79,15 +80,15 @@ export async function why(path: string, slotKey: string, options: WhyOptions, io
       person,
       place: placeOf(person, read.value.roster),
       others: read.value.roster.places,
-      catalogue: CATALOGUE,
+      catalogue,
       on: read.value.on,
     },
     phaseAt,
   );
   let other: { readonly exercise: string; readonly answer: WhyNot } | undefined;
   if (options.not !== undefined) {
-    if (!CATALOGUE.exercises.has(options.not)) {
-      const maybe = nearExercises(CATALOGUE, options.not).map(({ id }) => id);
+    if (!catalogue.exercises.has(options.not)) {
+      const maybe = nearExercises(catalogue, options.not).map(({ id }) => id);
       return failed(command, [problem("why/no-such-exercise", options.not, maybe, maybe[0])]);
     }
     other = { exercise: options.not, answer: whyNot(task, slotKey, options.not)! };

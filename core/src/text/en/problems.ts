@@ -256,6 +256,29 @@ const records = {
   "record/asked": "No range that was asked",
 } as const;
 
+const own = {
+  "own/taken": "An exercise of the catalogue has this id. Take another one",
+  "own/name-taken": "Another exercise has this name",
+  "own/name": "A name begins with a capital and has at most 40 characters",
+  "own/words": "Too many or too few words for something that is read while training",
+  "own/cue-says-not": "A cue says what to do, not what to leave",
+  "own/same-cue": "The same cue stands twice",
+  "own/fault-taken": "This fault stands word for word with another exercise. Say what is particular to this one",
+  "own/muscles": "Too many muscles: 1 is for those that drive the movement, 0.5 for those that help",
+  "own/no-muscles": "0 muscles: strength work counts sets for some",
+  "own/muscles-uncounted": "This pattern counts sets for no muscle. Leave the list empty",
+  "own/floor": "Done down there, one has to get to the floor and up: “floor” is at least 1",
+  "own/each-side": "One side at a time is done on each side",
+  "own/load": "The number beside this exercise has nothing that carries it. One of these is needed",
+  "own/gate-self": "An exercise cannot be its own gate",
+  "own/not-on-ladder": "These forms do not stand on one ladder together",
+  "own/no-easier": "A form that leads on needs one that leads to it, or nobody could reach it",
+  "own/cycle": "This way up would turn back on itself",
+  "own/stress-unsaid":
+    "Every form beside this one has these stresses. Grade them, or write 0 where they are really not there",
+  "own/hold": "A hold has its range under “hold”, and nothing else has",
+} as const;
+
 const commands = {
   "check/no-people": "A person is found in a roster. Name its file",
   "check/no-places": "A place or a person is found with the file of places. Name it",
@@ -297,6 +320,7 @@ export const problems = {
   ...people,
   ...files,
   ...answers,
+  ...own,
   ...records,
   ...commands,
   ...reckon,
