@@ -2,9 +2,8 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { en } from "@stave/core/text";
-import { Ajv2020, type ValidateFunction } from "ajv/dist/2020.js";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { documentOf, published } from "../testing/document-of.ts";
 import { PEOPLE, ROOM, PROGRAMME as STEPS, stave } from "../testing/run-stave.ts";
 import { DOCUMENTS, documentJsonSchema } from "./documents.ts";
 
@@ -17,35 +16,6 @@ beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), "stave-documents-"));
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-// An independent reader of JSON Schema: https://json-schema.org/draft/2020-12/schema
-const ajv = new Ajv2020({ strict: true, allErrors: true, discriminator: false });
-const published = new Map<string, ValidateFunction>(
-  Object.keys(DOCUMENTS).map((command) => [
-    command,
-    ajv.compile(JSON.parse(readFileSync(`docs/commands/${command}.schema.json`, "utf8"))),
-  ]),
-);
-
-/** Every code of a reason, a problem or a finding in a document that has no sentence. */
-function unsaid(node: unknown): readonly string[] {
-  if (typeof node !== "object" || node === null) return [];
-  const { code, check } = node as { readonly code?: unknown; readonly check?: unknown };
-  const known = new Set([...Object.keys(en.reasons), ...Object.keys(en.problems), ...Object.keys(en.findings)]);
-  const mine = [code, check].flatMap((each) => (typeof each === "string" && !known.has(each) ? [each] : []));
-  return [...mine, ...Object.values(node).flatMap(unsaid)];
-}
-
-/** Runs a command with `--json`, holds its document against the published schema, and gives it back. */
-async function documentOf(...args: readonly string[]) {
-  const { exit, out } = await stave(...args, "--json");
-  const document = JSON.parse(out);
-  const fits = published.get(args[0]!)!;
-  expect(fits(document), JSON.stringify(fits.errors?.slice(0, 3))).toBe(true);
-  expect(document.ok).toBe(exit === 0);
-  expect(unsaid(document)).toEqual([]);
-  return document;
-}
 
 test("every command that can print a document has its schema, and no other", async () => {
   const names = [...(await stave("--help")).out.matchAll(/^ {2}(\w+) (?:\[options\]|<)/gm)].map(([, name]) => name!);
@@ -149,25 +119,6 @@ describe("good input", () => {
       change: { since: "2026-12-14", left: 2.5, right: 1.5 },
     });
   });
-  test("assess and fit: where to start, and the roster's own rung wins", async () => {
-    const { rungs } = (await documentOf("assess", `${ROOM}/tests-dagny.yaml`)).result;
-    expect(rungs.map(({ ladder }: { ladder: string }) => ladder)).toEqual(["squat", "push-up", "front-trunk", "calf"]);
-    const people = join(folder, "untested.yaml");
-    const roster = readFileSync(`${ROOM}/people.yaml`, "utf8");
-    const dagny = roster.indexOf("- id: dagny");
-    const without = roster.slice(0, dagny) + roster.slice(dagny).replace("      squat: sit-to-stand-45\n", "");
-    expect(without).not.toBe(roster);
-    writeFileSync(people, without);
-    const fitted = async (file: string, ...more: string[]) => {
-      const args = ["--people", file, ...PEOPLE.slice(2, 4), "--from", "2027-03-15", "--person", "dagny", ...more];
-      const { plans } = (await documentOf("fit", STEPS, ...args)).result;
-      return JSON.stringify(plans[0].phases).includes('"exercise":"touch-and-go-squat"');
-    };
-    const tests = ["--tests", `${ROOM}/tests-dagny.yaml`];
-    expect(await fitted(people, ...tests)).toBe(true);
-    expect(await fitted(people)).toBe(false);
-    expect(await fitted(`${ROOM}/people.yaml`, ...tests)).toBe(false);
-  });
   test("screen: asked of a doctor, and agreed", async () => {
     const file = `${ROOM}/screening-tobiah.yaml`;
     expect((await documentOf("screen", file)).result.screening.outcome).toBe("ask a doctor first");
@@ -178,29 +129,6 @@ describe("good input", () => {
     );
     const { screening } = (await documentOf("screen", agreed, "--diabetes", "mild")).result;
     expect(screening).toMatchObject({ agreed: { on: "2026-12-06", who: "Dr Example" }, effort: "moderate" });
-  });
-
-  test("screen and before: a page for a clinician, and none without consent", async () => {
-    const file = `${ROOM}/screening-tobiah.yaml`;
-    const out = join(folder, "requests");
-    const screened = await documentOf("screen", file, "--request", out, "--paper", "letter");
-    expect(screened.result.request.file.path).toBe(join(out, "tobiah", "request.pdf"));
-    expect(existsSync(screened.result.request.file.path)).toBe(true);
-    const silent = join(folder, "silent.yaml");
-    writeFileSync(silent, readFileSync(file, "utf8").replace(/^ .*share with my clinician.*\n/m, ""));
-    const { request } = (await documentOf("screen", silent, "--request", out)).result;
-    expect(request).toEqual({ withheld: { code: "request/no-consent", data: { state: "never asked" } } });
-  });
-
-  test("before: held, by a printed rule and by the practice's own", async () => {
-    const files = [`${ROOM}/screening-tobiah.yaml`, `${ROOM}/before-tobiah.yaml`];
-    const printed = (await documentOf("before", ...files)).result;
-    expect(printed).toMatchObject({ before: "hold", person: "tobiah", on: "2027-01-20", screenedAgain: false });
-    const pressure = ({ checks }: { checks: readonly { kind: string }[] }) =>
-      checks.find(({ kind }) => kind === "pressure");
-    expect(pressure(printed)).toMatchObject({ rule: { id: "lifting 2024", source: "liftingPressure2024" } });
-    const own = (await documentOf("before", ...files, "--rules", `${ROOM}/before-rules.yaml`)).result;
-    expect(pressure(own)).toMatchObject({ rule: { dated: "2026-11-02", by: "Dr Ode Winterhalter, for the room" } });
   });
 
   test("reckon: the list, a figure with its band, a class", async () => {
@@ -223,28 +151,6 @@ describe("good input", () => {
   test("exercises: the whole catalogue, and one", async () => {
     expect((await documentOf("exercises")).result.length).toBeGreaterThan(190);
     expect((await documentOf("exercises", "goblet-squat")).result).toHaveLength(1);
-  });
-
-  test("a coach's own exercises: told, checked, fitted", async () => {
-    const own = ["--exercises", `${ROOM}/own-exercises.yaml`];
-    const { result } = await documentOf("exercises", "capstan-touch-squat", ...own);
-    expect(result).toMatchObject([{ id: "capstan-touch-squat", pattern: "squat" }]);
-    const programme = join(folder, "capstan.yaml");
-    const text = readFileSync(STEPS, "utf8").replace("first: goblet-squat", "first: capstan-touch-squat");
-    writeFileSync(programme, text);
-    const unknown = (document: { findings: readonly { check: string }[] }) =>
-      document.findings.filter(({ check }) => check === "slot/unknown-exercise").length;
-    expect(unknown(await documentOf("check", programme))).toBe(1);
-    expect(unknown(await documentOf("check", programme, ...own))).toBe(0);
-    const people = join(folder, "capstan-people.yaml");
-    const roster = readFileSync(`${ROOM}/people.yaml`, "utf8");
-    writeFileSync(people, roster.replace("squat: sit-to-stand-45", "squat: capstan-touch-squat"));
-    const args = ["--people", people, ...PEOPLE.slice(2), "--person", "tobiah", ...own];
-    const { plans } = (await documentOf("fit", programme, ...args)).result;
-    expect(JSON.stringify(plans)).toContain('"exercise":"capstan-touch-squat"');
-    const out = join(folder, "capstan");
-    const { withheld, files } = (await documentOf("sheet", programme, ...args, "--out", out)).result;
-    expect([withheld, files.length]).toEqual([[], 1]);
   });
 
   test("demo, as the built program: a sheet for everybody who may have one, and for nobody else", () => {
