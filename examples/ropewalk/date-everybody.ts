@@ -1,12 +1,6 @@
-import {
-  afterAMiss,
-  explainPlacements,
-  MISS_CAUSES,
-  sessionsAWeek,
-  waysOfWeek,
-} from "../../core/src/calendar/index.ts";
+import { afterAMiss, explainPlacements, sessionsAWeek, waysOfWeek } from "../../core/src/calendar/index.ts";
 import { addDays } from "../../core/src/day.ts";
-import type { Person, Plan } from "../../core/src/model/index.ts";
+import { MISS_CAUSES, type Person, type Plan } from "../../core/src/model/index.ts";
 import { datesFor } from "../../core/src/revise/index.ts";
 import { type Room, START } from "./plan-everybody.ts";
 

@@ -1,6 +1,6 @@
 import { availableParallelism } from "node:os";
-import { MISS_CAUSES } from "@stave/core/calendar";
 import { WEEKDAYS } from "@stave/core/day";
+import { MISS_CAUSES } from "@stave/core/model";
 import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
 import { type Answer, type Exit, give, type Io } from "./commands/answer.ts";
 import { assess } from "./commands/assess.ts";

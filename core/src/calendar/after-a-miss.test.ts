@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { addDays, day } from "../day.ts";
+import { MISS_CAUSES } from "../model/index.ts";
 import { smallTask } from "../testing/index.ts";
-import { afterAMiss, MISS_CAUSES, type Miss } from "./after-a-miss.ts";
+import { afterAMiss, type Miss } from "./after-a-miss.ts";
 import { placeSessions } from "./place-sessions.ts";
 import { score } from "./score.ts";
 import type { CalendarTask, Placement } from "./task.ts";

@@ -1,14 +1,11 @@
 import { addDays, type Day, printDay } from "../day.ts";
-import type { Reason } from "../model/index.ts";
+import type { MissCause, Reason } from "../model/index.ts";
 import { placeSessions } from "./place-sessions.ts";
 import { reason } from "./reasons.ts";
 import { score } from "./score.ts";
 import { standing } from "./standing.ts";
 import { span } from "./starts.ts";
 import type { CalendarTask, Placed, Placement, TaskSession } from "./task.ts";
-
-export const MISS_CAUSES = ["ill", "tired", "busy"] as const;
-export type MissCause = (typeof MISS_CAUSES)[number];
 
 export interface Miss {
   readonly session: string;

@@ -1,6 +1,7 @@
 /** Placing sessions on real days, exactly, with reasons; and dealing the slots of a week anew where days cannot help. */
 export * from "./after-a-miss.ts";
 export * from "./after-concussion.ts";
+export * from "./after-misses.ts";
 export * from "./explain.ts";
 export * from "./muscle-mask.ts";
 export * from "./place-sessions.ts";

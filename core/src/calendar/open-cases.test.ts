@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { addDays, day, printDay, type Weekday, weekdayOf } from "../day.ts";
 import { HARD_SETS } from "../measures/index.ts";
-import type { Muscle, Window } from "../model/index.ts";
+import { MISS_CAUSES, type Muscle, type Window } from "../model/index.ts";
 import { madeUpPerson, madeUpPlace } from "../testing/index.ts";
-import { type AfterMiss, afterAMiss, MISS_CAUSES, type Miss } from "./after-a-miss.ts";
+import { type AfterMiss, afterAMiss, type Miss } from "./after-a-miss.ts";
 import { explainPlacements } from "./explain.ts";
 import { maskOf } from "./muscle-mask.ts";
 import { daysCanMend, placeSessions } from "./place-sessions.ts";

@@ -73,6 +73,8 @@ export const CALENDAR_CODES = [
   "calendar/would-before",
   "calendar/would-after",
   // After a session was missed.
+  /** day: no session stood there, so nothing follows */
+  "calendar/missed-nothing",
   /** session, day: of the session missed */
   "calendar/missed-ill",
   "calendar/missed-tired",

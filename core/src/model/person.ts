@@ -112,6 +112,19 @@ export interface Away {
   readonly waits?: true;
 }
 
+/** Why a session was missed: what follows is decided by it. */
+export const MISS_CAUSES = ["ill", "tired", "busy"] as const;
+export type MissCause = (typeof MISS_CAUSES)[number];
+
+/** The session of a day was missed. */
+export interface Missed {
+  /** Its day, as it was planned then. */
+  readonly on: Day;
+  readonly because: MissCause;
+  /** The first day on which the person could train again; the next day when it is not said. */
+  readonly back?: Day;
+}
+
 /** Windows that hold from a day to a day, both included, instead of the usual ones or the rota: a holiday, a course. */
 export interface Instead {
   readonly from: Day;
@@ -145,6 +158,7 @@ export interface Person {
   readonly pins: readonly Pin[];
   readonly away: readonly Away[];
   readonly instead: readonly Instead[];
+  readonly missed?: readonly Missed[];
   readonly screening?: Screening;
   /** Weeks before the plan, in any order. */
   readonly recent?: readonly RecentWeek[];

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { addDays } from "../day.ts";
 import { inKg, massOf } from "../units.ts";
 import type { Catalogue, Ladder } from "./exercise.ts";
 import {
@@ -18,12 +19,19 @@ import {
   unknown,
 } from "./file-pieces.ts";
 import type { Read } from "./finding.ts";
-import type { Away, Cycle, Instead, Person, Window } from "./person.ts";
+import { type Away, type Cycle, type Instead, MISS_CAUSES, type Missed, type Person, type Window } from "./person.ts";
 import { cautionPiece, limitPiece, screeningPiece } from "./person-health.ts";
 import { pulsePiece, recentPiece } from "./person-training.ts";
 import type { Place } from "./place.ts";
 import { STATUSES } from "./programme.ts";
-import { tellBeforeBirth, tellHours, tellLongWait, tellManyWindows, tellOverlap } from "./roster-rules.ts";
+import {
+  tellBeforeBirth,
+  tellHours,
+  tellLongWait,
+  tellManyWindows,
+  tellMissedTwice,
+  tellOverlap,
+} from "./roster-rules.ts";
 import { STRESS_TAGS } from "./stress.ts";
 import { type Hours, readHours, readHoursInstead, readRotaHours } from "./window-text.ts";
 import { readYaml, type YamlDocument } from "./yaml-text.ts";
@@ -40,6 +48,7 @@ export const PERSON_PROBLEMS = [
   "person/instead-twice",
   "person/long-wait",
   "person/many-windows",
+  "person/missed-twice",
   "person/off-ladder",
   "lift/nothing-done",
   "lift/reps-and-hold",
@@ -121,6 +130,7 @@ function personPiece(known: Known) {
       pins: z.array(pinPiece(exercise)).max(MAX_LIST).default([]),
       away: z.array(awayPiece).max(MAX_LIST).superRefine(tellLongWait, ALWAYS).default([]),
       instead: z.array(insteadPiece(known.places)).max(MAX_LIST).superRefine(tellOverlap, ALWAYS).default([]),
+      missed: z.array(missedPiece).max(MAX_LIST).superRefine(tellMissedTwice, ALWAYS).optional(),
       screening: screeningPiece.optional(),
       recent: recentPiece.optional(),
       pulse: pulsePiece.optional(),
@@ -225,6 +235,13 @@ const awayPiece = z
   .strictObject({ from: dayPiece, to: dayPiece, waits: z.boolean().optional() })
   .superRefine((said, ctx) => tellReversed(ctx, ["to"], said?.from, said?.to), ALWAYS)
   .transform(({ from, to, waits }): Away => (waits === true ? { from, to, waits } : { from, to }));
+
+const missedPiece = z
+  .strictObject({ on: dayPiece, because: z.enum(MISS_CAUSES), back: dayPiece.optional() })
+  .superRefine((said, ctx) => {
+    if (said && typeof said.on === "number") tellReversed(ctx, ["back"], addDays(said.on, 1), said.back);
+  }, ALWAYS)
+  .transform((said): Missed => given(said));
 
 function insteadPiece(places: ReadonlySet<string> | undefined) {
   return z

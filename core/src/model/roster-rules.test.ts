@@ -55,6 +55,12 @@ const wrong: readonly (readonly [Lines, string])[] = [
     },
     "person/instead-twice 2027-02-08 – 2027-02-09, 2027-02-02 – 2027-02-08||",
   ],
+  [{ missed: "[{ on: 2027-02-02, because: ▸lazy }]" }, "value/choice lazy|ill, tired, busy|"],
+  [{ missed: "[{ on: 2027-02-02, because: ill, back: ▸2027-02-02 }]" }, "date/reversed 2027-02-02|≥ 2027-02-03|"],
+  [
+    { missed: "[{ on: 2027-02-02, because: ill }, { on: ▸2027-02-02, because: busy }]" },
+    "person/missed-twice 2027-02-02||",
+  ],
   [{ windows: `▸${hours(25, "mon")}` }, "person/many-windows 25|≤ 24|"],
   [
     { windows: undefined, cycle: `{ length: 8, anchor: 2026-03-02, days: ▸${hours(25, "2")} }` },
@@ -74,6 +80,7 @@ test.each(wrong)("told where it stands: %j", (lines, what) => {
 
 test("at the bounds themselves, and side by side, nothing is told", () => {
   for (const fine of [
+    { missed: "[{ on: 2027-02-02, because: ill, back: 2027-02-03 }, { on: 2027-02-03, because: tired }]" },
     { windows: hours(24, "mon") },
     { away: "[{ from: 2027-02-02, to: 2028-02-02, waits: true }, { from: 2029-01-01, to: 2031-01-01 }]" },
     {

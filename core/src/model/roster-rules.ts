@@ -90,6 +90,16 @@ export function tellOverlap(entries: unknown, ctx: z.core.$RefinementCtx): void 
   });
 }
 
+/** Tells it when the session of one day is missed twice. */
+export function tellMissedTwice(entries: unknown, ctx: z.core.$RefinementCtx): void {
+  if (!Array.isArray(entries)) return;
+  const days = entries.map((entry) => (entry as { readonly on?: unknown } | null)?.on);
+  days.forEach((on, at) => {
+    if (typeof on !== "number" || days.indexOf(on) === at) return;
+    tell(ctx, [at, "on"], { code: "person/missed-twice", found: printDay(on as Day) });
+  });
+}
+
 /** A plan waits for a year at most, all days together: who was away longer begins anew. */
 const MOST_WAITING = 366;
 

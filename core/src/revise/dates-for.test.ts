@@ -192,3 +192,23 @@ test("a plan that waits goes on in the week in which it stood, phases and all; o
   expect(after.slice(0, 3)).toEqual(["one/2/b", "one/2/c", "one/3/a"]);
   expect(kept.placed.placements.filter(({ day: on }) => on >= nine.from && on <= nine.to)).toEqual([]);
 });
+
+test("what was missed is answered by its cause, the first and the next, and what stands is said to be after a miss", () => {
+  const missed = [
+    { on: addDays(ON, 2), because: "ill" as const },
+    { on: addDays(ON, 9), because: "tired" as const, back: addDays(ON, 12) },
+  ];
+  const after = dated({ missed });
+  expect(week(after, 0)).toEqual(["a mon", "c fri"]);
+  expect(week(after, 1)).toEqual(["a mon"]);
+  expect(after.skipped).toEqual(["one/1/b", "one/2/b", "one/2/c"]);
+  expect(after.notAsUsual.map(({ code }) => code)).toEqual([
+    "calendar/missed-ill",
+    "calendar/ease-in",
+    "calendar/missed-tired",
+    "calendar/not-back",
+  ]);
+  expect([after.afterMiss, dated({}).afterMiss]).toEqual([true, false]);
+  const nothing = dated({ missed: [{ on: addDays(ON, 1), because: "ill" }] });
+  expect([nothing.afterMiss, nothing.skipped]).toEqual([false, []]);
+});

@@ -1,4 +1,5 @@
 import {
+  afterMisses,
   type CalendarTask,
   notAsUsual,
   type Placed,
@@ -43,8 +44,12 @@ export interface Dated {
   readonly task: CalendarTask;
   readonly sessions: readonly PlannedSession[];
   readonly placed: Placed;
-  /** Days away and other hours among the days of the task. */
+  /** Days away and other hours among the days of the task, and what followed each session that was missed. */
   readonly notAsUsual: readonly Reason[];
+  /** Sessions that were missed and fell away, and those that went their way. */
+  readonly skipped: readonly string[];
+  /** A miss was answered, so that what stands was announced and stays. */
+  readonly afterMiss: boolean;
 }
 
 /** What a place can lack for a session; all else that speaks against a form was judged when the plan was made. */
@@ -75,7 +80,7 @@ function lackedAt(input: DatesInput, sessions: readonly PlannedSession[]): Reado
 
 /**
  * Puts the first weeks of a plan on real days of one person: their windows, the hours of the place, days away, order,
- * recovery, days of rest, and only at places that have what a session needs.
+ * recovery, days of rest, and only at places that have what a session needs. What was missed is answered by its cause.
  *
  * @source garber2011, ours
  */
@@ -114,5 +119,11 @@ export function datesFor(input: DatesInput): Dated {
     gapHours: programme.weekly?.gap ?? USUAL_GAP_HOURS,
     ...(input.keepHours ? { gapIsMust: true } : {}),
   };
-  return { task, sessions, placed: placeSessions(task), notAsUsual: notAsUsual(person, on, addDays(on, days - 1)) };
+  const { why, ...then } = afterMisses(task, placeSessions(task), person.missed ?? []);
+  return {
+    ...then,
+    sessions,
+    notAsUsual: [...notAsUsual(person, on, addDays(on, days - 1)), ...why],
+    afterMiss: then.task !== task,
+  };
 }

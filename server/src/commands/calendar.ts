@@ -57,7 +57,7 @@ export async function calendarFile(
     person: planned.person.id,
     programme: planned.programme.programme.id,
     sessions: sessionsOf(planned, days, plans),
-    ...(days.missed === undefined ? {} : { skipped: days.missed.skipped }),
+    skipped: [...days.dated.skipped, ...(days.missed?.skipped ?? [])],
     ...(previous === undefined ? {} : { previous }),
     now,
   });

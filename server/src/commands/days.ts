@@ -1,6 +1,5 @@
-import { type AfterMiss, afterAMiss, type MissCause } from "@stave/core/calendar";
-
-import type { Plan } from "@stave/core/model";
+import { type AfterMiss, afterAMiss } from "@stave/core/calendar";
+import type { MissCause, Plan } from "@stave/core/model";
 import { type Dated, datesFor } from "@stave/core/revise";
 import type { Planned, Plans } from "./plans.ts";
 import { type Asked, missOf, type Wishes, wishesOf } from "./schedule-wishes.ts";

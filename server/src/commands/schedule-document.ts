@@ -1,5 +1,4 @@
-import { MISS_CAUSES } from "@stave/core/calendar";
-import { MUSCLES } from "@stave/core/model";
+import { MISS_CAUSES, MUSCLES } from "@stave/core/model";
 import { z } from "zod";
 import { dayText, documentOf, reason, whole } from "./document.ts";
 

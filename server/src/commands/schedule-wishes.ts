@@ -1,7 +1,7 @@
-import { MISS_CAUSES, type Miss, type MissCause, weeksOf } from "@stave/core/calendar";
+import { type Miss, weeksOf } from "@stave/core/calendar";
 import { addDays, type Day, parseDay, printDay } from "@stave/core/day";
 import { occurrencesOf } from "@stave/core/measures";
-import { nearNames, type Problem, readDay } from "@stave/core/model";
+import { MISS_CAUSES, type MissCause, nearNames, type Problem, readDay } from "@stave/core/model";
 import type { Dated, DatesInput } from "@stave/core/revise";
 import type { Planned } from "./plans.ts";
 import type { Got } from "./world.ts";

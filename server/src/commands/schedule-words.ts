@@ -61,7 +61,7 @@ export function scheduleWords(
     ...rows.map((row) => `  ${say(row)}`),
     `  ${say(aWeek)}`,
     ...lost,
-    ...(missed === undefined && placed.placements.length > 0 ? [`  ${say(howGood(placed))}`] : []),
+    ...(missed === undefined && !dated.afterMiss && placed.placements.length > 0 ? [`  ${say(howGood(placed))}`] : []),
     ...others.map((other) => `  ${say(other)}`),
     ...deal,
   ].join("\n");

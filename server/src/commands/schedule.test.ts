@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { addDays, day } from "@stave/core/day";
@@ -125,6 +125,24 @@ describe("a missed session", () => {
     expect(out).toMatch(/was missed, ill: skipped, and not made up/);
     expect(out).toMatch(/lies before Tuesday 19 January 2027: skipped, and not made up/);
     expect(out).toMatch(/Ask before .* on Wednesday 20 January 2027: .* 9 days after the last session\./);
+  });
+
+  test("told in the roster, a miss stays: the days, the words and the calendar file know it", async () => {
+    const people = join(folder, "missed.yaml");
+    const text = readFileSync(PEOPLE[1]!, "utf8");
+    const windows = "    windows: [mon wed 12:00–13:00, fri 17:00–18:00 at ropewalk]\n";
+    expect(text).toContain(windows);
+    writeFileSync(people, text.replace(windows, `${windows}    missed: [{ on: 2027-01-13, because: ill }]\n`));
+    const args = [PROGRAMME, "--people", people, ...PEOPLE.slice(2), "--person", "wren", "--weeks", "2"];
+    const { out } = await stave("schedule", ...args);
+    expect(out).toMatch(/was missed, ill: skipped, and not made up/);
+    expect(out).not.toMatch(/13 January 2027 12:00|plans are as good|otherwise/);
+    const ics = join(folder, "told");
+    await stave("calendar", PROGRAMME, ...PEOPLE, "--person", "wren", "--weeks", "2", "--out", ics);
+    await stave("calendar", ...args, "--out", ics);
+    const file = readFileSync(join(ics, "wren/sessions.ics"), "utf8");
+    expect(file.match(/STATUS:CANCELLED/g)).toHaveLength(1);
+    expect(file.match(/BEGIN:VEVENT/g)).toHaveLength(6);
   });
 });
 

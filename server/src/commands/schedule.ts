@@ -77,7 +77,7 @@ export async function schedule(paths: readonly string[], options: ScheduleOption
     const days = daysAsked(planned, plans, options.weeks, options);
     if (!days.ok) return failed(command, days.problems);
     const { dated, missed } = days.value;
-    scheduled.push({ planned, ...days.value, ways: missed === undefined ? waysOf(dated) : [] });
+    scheduled.push({ planned, ...days.value, ways: missed === undefined && !dated.afterMiss ? waysOf(dated) : [] });
   }
   return {
     command,

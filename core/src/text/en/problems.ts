@@ -125,6 +125,7 @@ const people = {
   "person/instead-twice": "Hours for the same days are said twice. Keep one",
   "person/long-wait": "A plan waits for 366 days at most. Who was away longer begins anew",
   "person/many-windows": "One day has more hours than can be weighed. Join some",
+  "person/missed-twice": "The session of this day is missed twice. Keep one",
   "person/off-ladder": "This form is not on that ladder",
   "recent/same-week": "Two entries for one week. A week before the plan stands once",
   "lift/nothing-done": "A record without repetitions and without a hold",

@@ -115,6 +115,7 @@ export const calendarReasons: Readonly<Record<CalendarCode, Say>> = {
     `In its turn before ${names.session(said(data, "before"))} it would have a day.`,
   "calendar/would-after": (data, names) =>
     `In its turn after ${names.session(said(data, "after"))} it would have a day.`,
+  "calendar/missed-nothing": (data) => `0 sessions stood on ${printDate(said(data, "day"))}, so nothing follows.`,
   "calendar/missed-ill": (data, names) =>
     `${missedOne(data, names)}, ill: skipped, and not made up. The days ahead stay.`,
   "calendar/missed-tired": (data, names) =>
