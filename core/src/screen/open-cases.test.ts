@@ -3,6 +3,9 @@ import { describe, expect, test } from "vitest";
 import { ageOn, day } from "../day.ts";
 import {
   type Answers,
+  beforeSession,
+  type Consent,
+  consentsOn,
   DISEASES,
   glucoseBefore,
   PRESSURE_RULES,
@@ -104,5 +107,45 @@ describe("sc-10: born on 29 February, under age, a murmur that is said to be ove
     const codes = screen(none("2027-03-01"), day("1995-01-01")).because.map(({ code }) => code);
     expect(codes).not.toContain("screen/under-age");
     expect(codes).not.toContain("screen/past");
+  });
+});
+
+describe("ot-07: one box for terms, health, photos and news; later the health part is withdrawn; 12 in another variant (handbook)", () => {
+  const said = (purpose: Consent["purpose"], on: string, given: boolean): Consent => ({
+    purpose,
+    on: day(on),
+    given,
+    by: { who: "self" },
+  });
+  const consents = [
+    said("use my health answers", "2027-01-11", true),
+    said("photos", "2027-01-11", true),
+    said("use my health answers", "2027-02-01", false),
+  ];
+  const uk = { country: "United Kingdom", age: 13 };
+  const file = { answers: none("2027-01-11", { active: true }), born: day("1990-05-05"), consents, consentAge: uk };
+  const measured = { readings: [{ systolic: 190, diastolic: 100 }] as const, note: false };
+  const today = { on: day("2027-02-01"), by: "Ines", news: {}, consents: [], pain: [], stop: [], pressure: measured };
+  test("photos and news follow their own boxes", () => {
+    const states = consentsOn(file, today.on).map(({ purpose, state }) => [purpose, state]);
+    expect(states).toContainEqual(["use my health answers", "withdrawn"]);
+    expect(states).toContainEqual(["photos", "given"]);
+    expect(states).toContainEqual(["news and offers", "never asked"]);
+  });
+  test("health answers stop being used, the cautious default stays, and it is said", () => {
+    const session = beforeSession(file, today);
+    expect(session.before).toBe("soften");
+    expect(session.because.map(({ code }) => code)).toContain("before/consent-withdrawn");
+    expect(JSON.stringify(session.checks)).not.toContain("190");
+  });
+  test("the day before, the reading counts", () => {
+    const session = beforeSession(file, { ...today, on: day("2027-01-31") });
+    expect(session.because.map(({ code }) => code)).toEqual(["before/pressure-again"]);
+  });
+  test("12 under a law of 13: a parent consents; 13: the child does", () => {
+    const health = (born: string) =>
+      consentsOn({ ...file, consents: [consents[0]!], born: day(born) }, day("2027-01-11"))[1]?.state;
+    expect(health("2014-01-12")).toBe("needs a guardian");
+    expect(health("2014-01-11")).toBe("given");
   });
 });
