@@ -6,6 +6,8 @@ import { medianTime, unitJob } from "./clock.ts";
 import { demoCold } from "./demo-cold.ts";
 import { eventsDurable, eventsDurableBatch } from "./events-durable.ts";
 import { fit4x6, fit4x6Tail } from "./fit-against-highs.ts";
+import { fit100000 } from "./fit-cohort.ts";
+import { fitHeap } from "./fit-heap.ts";
 import { fit4x8, fitLittleKit } from "./fit-tails.ts";
 import { floorCold } from "./floor-cold.ts";
 import { floorData } from "./floor-data.ts";
@@ -32,6 +34,8 @@ const MEASURES: readonly Measure[] = [
   fit4x6Tail,
   fit4x8,
   fitLittleKit,
+  fit100000,
+  fitHeap,
   nextPeople,
   nextSet,
   ...forecasts,

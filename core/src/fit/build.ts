@@ -1,12 +1,13 @@
 import { blockSeconds, sessionSeconds } from "../measures/index.ts";
-import { type Programme, type Session, slotsOf } from "../model/index.ts";
+import { canonicalJson, type Programme, type Session, slotsOf } from "../model/index.ts";
 import type { Admit } from "../offer/index.ts";
 import { weeklyRows } from "./bands.ts";
 import { admitFor, choicesFor, type FitContext } from "./candidates.ts";
 import { conditioningDoses, type EasyItem, easyItem, easyWarmUp } from "./easy-work.ts";
-import { type FitMemory, type Remembered, remember, slotText } from "./memory.ts";
+import { type FitMemory, type Remembered, remember, slotText, taskText } from "./memory.ts";
 import { type BlockChoices, blockTask, TYPICAL_PER_UNIT } from "./options.ts";
-import type { BlockTask, FitTask, Option } from "./task.ts";
+import { solve } from "./search.ts";
+import type { BlockTask, FitTask, Option, Solution } from "./task.ts";
 
 /** Want points lost when conditioning is halved or left out, to make room for a slot. Ours, no source. */
 const CONDITIONING_HALVED = -30;
@@ -129,9 +130,17 @@ export function build(input: FitInput): Built {
       );
       return { ...task, session: number };
     }),
-    ...session.conditioning.map((_, at): BlockTask => {
-      const ways = [{ time: 0, steps: [conditioningOptions(session, at)] }];
-      return { session: number, slots: [], ways, atOnce: new Map() };
+    ...session.conditioning.map(({ item }, at): BlockTask => {
+      const asked = session.session.conditioning![at]!;
+      const task = remember(
+        known?.blocks,
+        () => canonicalJson([asked, item.exercise.id, item.dose]),
+        () => {
+          const ways = [{ time: 0, steps: [conditioningOptions(session, at)] }];
+          return { session: number, slots: [], ways, atOnce: new Map() };
+        },
+      );
+      return { ...task, session: number };
     }),
   ]);
   const capacity = sessions.map(({ session, warmup }) => {
@@ -141,4 +150,15 @@ export function build(input: FitInput): Built {
   const rows = weeklyRows(programme, phase.sessions.length, perWeek);
   const { stations } = input;
   return { task: { capacity, blocks, rows, ...(stations === undefined ? {} : { stations }) }, sessions };
+}
+
+/** @returns the answer to what was built, or the one that a fit of the very same task left behind */
+export function solveBuilt(input: FitInput, { task }: Built): Solution | undefined {
+  const known = input.memory?.of(input);
+  if (known === undefined) return solve(task);
+  return remember(
+    known.solutions,
+    () => taskText(known, task),
+    () => solve(task),
+  );
 }

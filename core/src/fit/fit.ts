@@ -7,12 +7,11 @@ import {
   type Session,
   type SlotKey,
 } from "../model/index.ts";
-import { type Built, build, type FitInput } from "./build.ts";
+import { type Built, build, type FitInput, solveBuilt } from "./build.ts";
 import type { Candidate, SlotChoices } from "./candidates.ts";
 import { conditioningDoses, type EasyItem } from "./easy-work.ts";
 import { doseWithSets, fullWeek } from "./options.ts";
 import { score } from "./score.ts";
-import { solve } from "./search.ts";
 import { optionsOf, type Pick, type PlacedLine, type Solution } from "./task.ts";
 
 /** What a slot was given. `doses` has one dose for each week of the phase, week 1 first, light weeks not yet lightened. */
@@ -111,7 +110,7 @@ export function readChoice(input: FitInput, built: Built, choice: readonly Pick[
  */
 export function fitPhase(input: FitInput): FittedPhase {
   const built = build(input);
-  const solution = solve(built.task);
+  const solution = solveBuilt(input, built);
   if (solution === undefined)
     throw new Error("A fit task without a plan: every block can be left open, so this cannot be");
   return {

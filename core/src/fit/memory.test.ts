@@ -15,7 +15,9 @@ import {
   sets,
 } from "../testing/index.ts";
 import { build, type FitInput } from "./build.ts";
+import { fitPhase } from "./fit.ts";
 import { FitMemory } from "./memory.ts";
+import { solve } from "./search.ts";
 
 const on = day("2027-03-01");
 const kg = (value: number) => ({ value, unit: "kg" }) as const;
@@ -69,11 +71,16 @@ const inputs = fc
     return { programme, phase, person, place, catalogue: CATALOGUE, on: from, perWeek: person.perWeek ?? 1, ...more };
   });
 
-test("a fit that others were remembered before has the same task as one without a memory", () => {
+test("a fit that others were remembered before has the same task and answer as one without a memory", () => {
   fc.assert(
     fc.property(fc.array(inputs, { minLength: 2, maxLength: 6 }), (several) => {
       const memory = new FitMemory(3);
-      for (const input of several) expect(build({ ...input, memory }).task).toEqual(build(input).task);
+      for (const input of several) {
+        expect(build({ ...input, memory }).task).toEqual(build(input).task);
+        const [first, again] = [fitPhase({ ...input, memory }), fitPhase({ ...input, memory })];
+        expect(first.solution).toEqual(solve(build(input).task));
+        expect(again.solution).toBe(first.solution);
+      }
     }),
     { numRuns: 15, seed: 31 },
   );
@@ -118,6 +125,13 @@ test("no more people are kept than was said, those used last", () => {
   const again = of("intermediate");
   expect(again.choices.size).toBe(0);
   expect(of("novice")).toBe(novice);
+});
+
+test("a person about whom more is decided than is kept begins anew", () => {
+  const memory = new FitMemory(2);
+  const before = memory.of(plain());
+  for (let sets = 1; sets <= 120; sets++) before.solutions.set(String(sets), undefined);
+  expect(memory.of(plain()).solutions.size).toBe(0);
 });
 
 test("another catalogue is another memory", () => {

@@ -1,6 +1,7 @@
 import type { DecisionInput, DecisionOutput, Morning, PeopleOutput, PersonOutput, RuleInput } from "@stave/core/api";
 import type { Day } from "@stave/core/day";
 import { CATALOGUE } from "@stave/core/exercises";
+import { FitMemory } from "@stave/core/fit";
 import {
   type Bundle,
   canonicalJson,
@@ -36,6 +37,9 @@ import { type PersonFile, readPersonFile } from "./person-file.ts";
 /** The coach's own device, by which decisions are recorded; nobody else's may go by this name. */
 export const DESK_DEVICE = "stave-desk";
 
+/** Phases of people that are remembered between two plans: one decision follows another. About 2 MB each. */
+const REMEMBERED = 16;
+
 export type Decided =
   | { readonly ok: true; readonly output: DecisionOutput }
   | { readonly ok: false; readonly why: "stale" | "unknown" | "taken" | "no such person" };
@@ -62,6 +66,7 @@ export class Practice {
   readonly #inTurn = new InTurn();
   readonly #known = new Map<string, Known>();
   readonly #programmes = new Map<string, Programme>();
+  readonly #memory = new FitMemory(REMEMBERED);
   readonly #revisions = new Map<string, Map<string, Plan | undefined>>();
   #places: { readonly hashes: string; readonly places: readonly Place[] } = { hashes: "", places: [] };
   #rules: readonly StandingRule[] | undefined;
@@ -178,7 +183,8 @@ export class Practice {
     const today = known.situation.dayOf(now);
     if (known.planned !== undefined && known.today === today) return known.planned;
     const revisionOf = await this.#revisionsOf(document.id, known.events);
-    const situation: Situation = { ...known.situation, events: known.events, today, revisionOf };
+    const more = { events: known.events, today, revisionOf, memory: this.#memory };
+    const situation: Situation = { ...known.situation, ...more };
     const planned = { ...situation, plan: await this.#planFor(situation) };
     const words = wordsByRule(planned, await this.rules(), now);
     if (words.length > 0) {
