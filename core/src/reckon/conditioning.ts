@@ -27,6 +27,10 @@ import {
   type IntensityMeasure,
   intensityOf,
   metsByCode,
+  nextRun,
+  RUN_ENDS,
+  RUN_WALK_LEVELS,
+  type RunEnd,
   stepTestClass,
 } from "../tables/index.ts";
 import { kg } from "../units.ts";
@@ -125,6 +129,33 @@ const pulseShare: Reckoning = {
     return [
       { what: "percent-of-reserve", source: "karvonen1957", value: percent, unit: "%", decimals: 0 },
       { what: "intensity", source: "garber2011", value: intensityOf("% reserve", percent) },
+    ];
+  },
+};
+
+const runWalk: Reckoning = {
+  name: "run-walk",
+  asks: [
+    { key: "level", dimension: "count" },
+    { key: "end", of: RUN_ENDS },
+    { key: "good", dimension: "count" },
+    { key: "away", dimension: "count" },
+  ],
+  about: () => [{ source: RUN_WALK_LEVELS.source, who: "adults who begin to run; levels repeat and are no dates" }],
+  figures: (given) => {
+    const { level, how } = nextRun(
+      given.number("level"),
+      given.word<RunEnd>("end"),
+      given.number("good"),
+      given.number("away"),
+    );
+    const { source } = RUN_WALK_LEVELS;
+    return [
+      { what: "run-level", source, value: level.level },
+      { what: "run-bouts", source, value: level.bouts },
+      { what: "run-bout", source, value: level.runS, unit: "s" },
+      { what: "walk-bout", source, value: level.walkS, unit: "s" },
+      { what: "run-how", source, value: how },
     ];
   },
 };
@@ -323,6 +354,7 @@ const step3: Reckoning = {
 
 /** Pulse, oxygen, active minutes and field tests. */
 export const CONDITIONING: readonly Reckoning[] = [
+  runWalk,
   highestPulse,
   pulse,
   pulseShare,

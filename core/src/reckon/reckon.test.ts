@@ -27,6 +27,15 @@ const LINES: readonly (readonly [
   want: number,
   within: number,
 ])[] = [
+  [
+    "mifflin1990",
+    "1780 × 1.55",
+    "food; sex=man; mass=80 kg; height=180 cm; age=30; life=moderately active; aim=keep; eating-disorder=no; kidney-disease=no; diabetes=no",
+    "daily-energy",
+    2759,
+    0,
+  ],
+  ["ours", "pain at level 4", "run-walk; level=4; end=pain; good=0; away=2", "run-level", 2, 0],
   ["mayhew1995", "middle of seven, 8 reps", "one-rep-max; load=100 kg; reps=8", "one-rep-max", 125.11, 0.005],
   ["oconner1989", "80 kg × 8", "one-rep-max; load=80 kg; reps=8", "by-oconner", 96, 0.005],
   ["mayhew1995", "a single is itself, in lb", "one-rep-max; load=225 lb; reps=1", "one-rep-max", 225, 0],
@@ -322,4 +331,19 @@ describe("what cannot be taken is said, with what may stand there", () => {
       /no medicine may slow the heart/,
     );
   });
+});
+
+test("food: an answer that is missing is asked for, and what sends somebody on is told instead of figures", () => {
+  const who = ["sex=woman", "mass=65 kg", "height=165 cm", "age=40", "life=sedentary", "aim=lose"];
+  const told = (...more: readonly string[]) =>
+    figures(["food", ...who, ...more].join("; ")).map(({ what, value }) => [what, value]);
+  expect(told()).toEqual([
+    ["food-unanswered", "pregnancy"],
+    ["food-unanswered", "eating disorder"],
+    ["food-unanswered", "kidney disease"],
+    ["food-unanswered", "diabetes"],
+  ]);
+  const no = ["eating-disorder=no", "kidney-disease=no", "diabetes=no"];
+  expect(told("pregnancy=yes", ...no)).toEqual([["food-refer", "pregnancy, birth within 12 months or breast-feeding"]]);
+  expect(told("pregnancy=no", ...no).map(([what]) => what)).toContain("energy-floor");
 });

@@ -2,12 +2,13 @@ import type { About } from "../equations/index.ts";
 import { nearNames, type Problem } from "../model/index.ts";
 import { BODY } from "./body.ts";
 import { CONDITIONING } from "./conditioning.ts";
+import { FOOD } from "./food.ts";
 import { DIMENSIONS, type Quantity, readQuantity } from "./quantity.ts";
 import { type Asked, type Figure, givenBy, type Reckoning } from "./reckoning.ts";
 import { STRENGTH } from "./strength.ts";
 
 /** Everything that can be reckoned by name, in the order it is listed. */
-export const RECKONINGS: readonly Reckoning[] = [...STRENGTH, ...CONDITIONING, ...BODY];
+export const RECKONINGS: readonly Reckoning[] = [...STRENGTH, ...CONDITIONING, ...BODY, ...FOOD];
 
 /** What came out, on whom the formulas were made, and what was put in as it was read. */
 export interface Reckoned {

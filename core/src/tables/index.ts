@@ -17,6 +17,7 @@ export * from "./reps-at-percent-chart.ts";
 export * from "./reps-at-percent-continuum.ts";
 export * from "./reps-at-percent-spread.ts";
 export * from "./reserve-scale.ts";
+export * from "./run-walk-levels.ts";
 export * from "./segment-masses.ts";
 export * from "./statements.ts";
 export * from "./step-test-bands.ts";

@@ -20,6 +20,7 @@ export const reckonings = {
   "highest-pulse": "The highest heart rate at an age",
   "pulse-target": "The heart rate at a share of the heart-rate reserve",
   "pulse-share": "The share of the heart-rate reserve that a heart rate is",
+  "run-walk": "The next run of somebody who runs and walks in turn",
   intensity: "How hard an effort is called",
   walking: "What walking costs",
   running: "What running costs",
@@ -45,6 +46,7 @@ export const reckonings = {
   "push-ups": "The class of push-ups among people of that age",
   "heel-raises": "One-leg heel raises against what is usual at that age",
   "one-leg-stand": "How long people of an age stand on one leg",
+  food: "Energy and protein in a day for a healthy adult, or whom to ask instead",
 } as const satisfies Readonly<Record<string, string>>;
 
 /** What a figure is, before its value. */
@@ -109,6 +111,18 @@ export const figures = {
   "push-up-class": "Class",
   "usual-at-age": "Usual at that age",
   "percent-of-usual": "Of the usual",
+  "run-level": "Level",
+  "run-bouts": "Bouts",
+  "run-bout": "Run in each",
+  "walk-bout": "Walk after each",
+  "run-how": "How",
+  "energy-to-eat": "To eat for the aim",
+  "energy-floor": "Never less than",
+  "protein-a-day": "Protein",
+  "protein-a-meal": "Of that in a meal, about",
+  "most-loss": "Lose no faster than",
+  "food-refer": "No figures here, but a registered dietitian or a doctor, for",
+  "food-unanswered": "Cannot judge. Missing: an answer on",
 } as const satisfies Readonly<Record<string, string>>;
 
 /** Said under figures that somebody could take for advice. */
@@ -120,9 +134,11 @@ export const cautions = {
   tape: "A figure to watch, with its error, and no diagnosis.",
   "resting-energy": "Equations were made on groups; meals for an illness are a dietitian's work.",
   "daily-energy": "Made for groups and wide for one person; meals for an illness are a dietitian's work.",
+  food: "General guidance for healthy adults, wide for one person; a plan of meals, and food in any illness, is a dietitian's work.",
   protein: "Not in kidney disease or pregnancy and not under 18: there a clinician or dietitian is asked.",
   "run-12-minutes": "A test of best effort: screening comes first.",
   "run-1.5-miles": "A test of best effort: screening comes first.",
+  "run-walk": "Pain that grows while running ends that run at once.",
   "pulse-target": "With a medicine that slows the heart, effort and talking tell instead.",
   plank: "A test of the best hold, and no target for training.",
 } as const satisfies Readonly<Partial<Record<keyof typeof reckonings, string>>>;
