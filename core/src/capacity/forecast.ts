@@ -10,6 +10,8 @@ export interface Forecast {
   readonly amount: { readonly median: number; readonly low: number; readonly high: number };
   /** Chance, 0 to 1, of so many whole repetitions, or seconds, or more. */
   readonly atLeast: (amount: number) => number;
+  /** The same on a day like any other: without the luck of the day, which a step up need not fear. */
+  readonly usually: (amount: number) => number;
   readonly zone: Zone;
   /** Sessions behind it. */
   readonly sessions: number;
@@ -26,21 +28,24 @@ export interface Forecast {
  *
  * @param kg kilograms moved, over 0
  * @param reserve repetitions that are to be left; 0 for as many as possible
+ * @param reps the repetitions asked about, whose zone tells; the one expected when left out
  * @param set its number in the session, 0 = first and fresh; each before it costs a little
  * @returns undefined for a capacity of holds alone
  * @source epley1985, mitter2022, ours
  */
 export function forecast(
   capacity: KnownCapacity,
-  asked: { readonly kg: number; readonly reserve?: number; readonly set?: number },
+  asked: { readonly kg: number; readonly reserve?: number; readonly reps?: number; readonly set?: number },
 ): Forecast | undefined {
   const { reserve = 0, set = 0 } = asked;
   const kg = asked.kg * Math.exp(tired(set));
   if (capacity.best === "hold") return undefined;
   const near = capacity.zones[capacity.best]!;
-  const zone = zoneOf(repsAt(near.level, kg) - HALF);
+  const zone = zoneOf(asked.reps === undefined ? repsAt(near.level, kg) - HALF : asked.reps + reserve);
   const state = capacity.zones[zone]!;
   const sd = sdOf(state, zone);
+  const usual = usualSd(state);
+  const over = (reps: number) => state.level - Math.log(kg * (1 + (reps + reserve) / CURVE));
   const counted = (level: number) => Math.max(0, repsAt(level, kg) - reserve - HALF);
   return {
     amount: {
@@ -48,8 +53,8 @@ export function forecast(
       low: counted(state.level - Z80 * sd),
       high: counted(state.level + Z80 * sd),
     },
-    atLeast: (reps) =>
-      reps <= 0 ? 1 : normalShare((state.level - Math.log(kg * (1 + (reps + reserve) / CURVE))) / sd),
+    atLeast: (reps) => (reps <= 0 ? 1 : normalShare(over(reps) / sd)),
+    usually: (reps) => (reps <= 0 ? 1 : normalShare(over(reps) / usual)),
     ...told(state, zone),
   };
 }
@@ -71,8 +76,14 @@ export function forecastHold(capacity: KnownCapacity): Forecast | undefined {
       high: Math.exp(state.level + Z80 * sd),
     },
     atLeast: (seconds) => (seconds <= 0 ? 1 : normalShare((state.level - Math.log(seconds)) / sd)),
+    usually: (seconds) => (seconds <= 0 ? 1 : normalShare((state.level - Math.log(seconds)) / usualSd(state))),
     ...told(state, "hold"),
   };
+}
+
+/** What is not known of the level alone. */
+function usualSd({ levelVar, missed, doubt }: ZoneState): number {
+  return Math.sqrt(missed ** 2 * levelVar + doubt);
 }
 
 function told({ sessions, carried }: ZoneState, zone: Zone) {

@@ -125,7 +125,7 @@ export function backAgain(state: DoseState): NextDose | undefined {
   if (reps === undefined) return undefined;
   const chances = between.map((load) => ({
     load,
-    chance: likely(state, { load, reps, reserve: asked?.reserve?.from ?? 0, set: home.sets.length - 1 }),
+    chance: likely(state, { load, reps, reserve: asked?.reserve?.from ?? 0 }),
   }));
   const to = chances.findLast(({ chance }) => chance === undefined || chance.chance >= 0.5);
   if (to === undefined) return undefined;

@@ -1,7 +1,9 @@
 import { printDay } from "../day.ts";
+import type { DoneSet } from "../measures/index.ts";
 import type { Patch } from "../model/index.ts";
 import { massOf } from "../units.ts";
 import type { DoseState, NextDose } from "./dose-state.ts";
+import { likely, UNLIKELY } from "./likely.ts";
 import { plain, reason } from "./reasons.ts";
 import { amountDone, floorOf, running, trained } from "./trained.ts";
 
@@ -20,7 +22,7 @@ export function fallBackLimit(floor: number, kind: "reps" | "hold" | "metres" | 
 
 /**
  * One step back: where the first set fell to the limit in the last session, or under the lowest number asked in the last
- * two. Back is the next easier load that is here, or the nearest easier form. A session that ended early counts nothing.
+ * two, unless the whole record makes it likely that it can be done. Back is the next easier load that is here, or the nearest easier form. A session that ended early counts nothing.
  *
  * @returns undefined when nothing speaks for it
  * @source ours
@@ -42,6 +44,7 @@ export function fallBack(state: DoseState): NextDose | undefined {
     isUnder(before?.sets.find(({ set }) => set === 0));
   const once = done <= limit;
   if (!once && !(two && done < floor)) return undefined;
+  if (isLikely(state, first, floor)) return undefined;
   const patch = easier(state, first.lifted);
   if (patch === undefined) return undefined;
   const { exercise } = state;
@@ -58,6 +61,13 @@ export function fallBack(state: DoseState): NextDose | undefined {
   };
   const since = once ? last.n : Math.min(last.n, before!.n);
   return { kind: "down", patch, evidence: [reason("progress/under-floor", data)], refused: [], others: [], since };
+}
+
+/** A bad day or two say less than a record that says otherwise. */
+function isLikely(state: DoseState, { lifted, asked }: DoneSet, floor: number): boolean {
+  if (asked?.amount.kind !== "reps") return false;
+  const chance = likely(state, { load: lifted, reps: floor, reserve: asked.reserve?.from ?? 0 });
+  return chance?.founded === true && chance.chance >= UNLIKELY;
 }
 
 function isUnder(set: Parameters<typeof floorOf>[0] | undefined): boolean {

@@ -19,25 +19,21 @@ export interface Likely extends Certainty {
 }
 
 /**
- * How likely somebody does so many repetitions with a load and leaves what was asked, in the last of so many sets.
+ * How likely somebody can do so many repetitions with a load and leave what was asked, in a first set on a day like any
+ * other: what the sets before and the day cost comes off what is left.
  *
  * @returns undefined where nothing is known of it
  */
 export function likely(
   state: Pick<DoseState, "capacity" | "exercise" | "person">,
-  {
-    load,
-    reps,
-    reserve,
-    set,
-  }: { readonly load: Load | undefined; readonly reps: number; readonly reserve: number; readonly set: number },
+  { load, reps, reserve }: { readonly load: Load | undefined; readonly reps: number; readonly reserve: number },
 ): Likely | undefined {
   const { capacity, exercise } = state;
   const kg = kgMoved(exercise, state.person, load);
   if (capacity.kind === "unknown" || kg === undefined) return undefined;
-  const told = forecast(capacity, { kg, reserve, set });
+  const told = forecast(capacity, { kg, reserve, reps });
   if (told === undefined) return undefined;
-  const chance = Math.round(told.atLeast(reps) * 1000) / 1000;
+  const chance = Math.round(told.usually(reps) * 1000) / 1000;
   const { sessions, carried } = told;
   const data = {
     exercise: exercise.id,
@@ -59,7 +55,7 @@ export function likelyHold(
 ): Likely | undefined {
   const told = capacity.kind === "unknown" ? undefined : forecastHold(capacity);
   if (told === undefined) return undefined;
-  const chance = Math.round(told.atLeast(seconds) * 1000) / 1000;
+  const chance = Math.round(told.usually(seconds) * 1000) / 1000;
   const data = { exercise: exercise.id, chance: percent(chance), seconds, sessions: told.sessions };
   const founded = told.sessions >= ENOUGH_SESSIONS;
   return { chance, sessions: told.sessions, because: reason("progress/likely-hold", data), founded };

@@ -44,9 +44,8 @@ export function loadStep(state: DoseState): NextDose {
       ? stay([large])
       : { kind: "up", patch: first, evidence: [proof, large], refused: [large], others, since };
   }
-  const { sets } = slot.dose;
-  const reserve = sets[0]?.reserve?.from ?? 0;
-  const chance = likely(state, { load: to, reps: range.from, reserve, set: sets.length - 1 });
+  const reserve = slot.dose.sets[0]?.reserve?.from ?? 0;
+  const chance = likely(state, { load: to, reps: range.from, reserve });
   if (chance?.founded === true && !(chance.chance >= UNLIKELY))
     return stay([reason("progress/unlikely", chance.because.data)]);
   const patch: Patch = { slot: slot.key, change: "load", load: to, exercise: exercise.id };

@@ -36,6 +36,8 @@ export const PROGRESS_CODES = [
   "progress/step-fine",
   /** from, to, percent, most */
   "progress/step-too-large",
+  /** from, to, percent, most: large, and sure by the record */
+  "progress/step-large-sure",
   /** from, to, percent, reps: done, needed: repetitions with the lighter that make up for the step */
   "progress/step-earned",
   /** most: per cent of today's best that limits allow; to, reps: about what to expect with it */
@@ -51,7 +53,7 @@ export const PROGRESS_CODES = [
   /** where: a sign to stop everything */
   "progress/stop-sign",
   /** exercise, goal, load or null, sessions: { on, reps, reserve or null } */
-  "progress/top-reached",
+  "progress/bottom-reached",
   /** exercise, goal, load, sessions: { on } */
   "progress/all-sets",
   /** exercise, chance: per cent, reps, load or null, reserve, sessions, carried: zone or null */

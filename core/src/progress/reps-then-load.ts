@@ -9,21 +9,22 @@ import { type LoadStep, MOST_STEP_PERCENT, nextLoad, repsAfter, repsToEarn } fro
 import { plain, reason } from "./reasons.ts";
 import { smallerSteps } from "./smaller-steps.ts";
 import { rangeOf } from "./titles.ts";
-import { allAsked, overAsked, running } from "./trained.ts";
+import { allAsked, amountDone, running } from "./trained.ts";
 import { OVER, type TwoForTwo, twoForTwo } from "./two-for-two.ts";
 
 /** Repetitions to which a range is widened at most, where the next load is far. Ours, no source. */
 const MOST_REPS = 25;
-/** Sessions running in which the top of the range must be reached before a likely step is taken early. Source: acsm2009. */
+/** Sessions running in which the bottom of the range must be reached before a sure step is taken early. Source: acsm2009. */
 const REACHED = 2;
 
 /**
  * Repetitions first, then load.
  *
  * Passing the top of the range by two in the last set of two sessions running earns the next load that exists here and
- * that limits leave. So does reaching the top in the last set of two sessions running, where the record makes it likely
- * that the bottom of the range is done with that load. Where the record makes it unlikely, the step waits, whatever the
- * repetitions. Where the load is more than 10 % heavier, so many repetitions must be shown that about the bottom of the
+ * that limits leave. So does reaching the bottom of the range in every set of two sessions running, where the record makes
+ * it sure that the bottom is done with that load too. Where the record makes it unlikely, the step waits, whatever the
+ * repetitions. Where the load is more than 10 % heavier and the
+ * record does not make it sure, so many repetitions must be shown that about the bottom of the
  * range is left with it; until then the range is widened, up to 25. Where nothing heavier is there, likewise.
  *
  * @source haffTriplett2016, acsm2009, epley1985, ours
@@ -33,7 +34,7 @@ export function repsThenLoad(state: DoseState): NextDose {
   const range = rangeOf(slot.dose);
   if (range === undefined || slot.loads !== undefined) return stay();
   const passed = twoForTwo(state.history, exercise.id, range.to, state);
-  const shown = passed ?? reachedTop(state, range.to);
+  const shown = passed ?? reachedBottom(state, range.from);
   if (shown?.load === undefined || isEasier(exercise, shown.load, slot.load)) return stay();
   const since = Math.min(...shown.passed.map(({ n }) => n));
   const step = nextLoad(exercise, person, loads, shown.load);
@@ -58,9 +59,8 @@ export function repsThenLoad(state: DoseState): NextDose {
   }
   const { percent } = step;
   if (percent === undefined) return stay();
-  if (early && percent > MOST_STEP_PERCENT) return stay();
   const load: Patch = { slot: slot.key, change: "load", load: step.to, exercise: exercise.id };
-  const size = sizeOf(state, { ...step, percent }, shown, home);
+  const size = sizeOf(state, { ...step, percent }, shown, home, chance);
   const sure = chance === undefined ? {} : { certainty: { chance: chance.chance, sessions: chance.sessions } };
   const told = chance === undefined ? [] : [chance.because];
   if (size.kind === "fine") {
@@ -84,38 +84,31 @@ function isEasier({ loadMeaning }: Exercise, shown: Load, asked: Load | undefine
   return loadMeaning === "assist" ? massOf(shown) > massOf(asked) : massOf(shown) < massOf(asked);
 }
 
-/** The last two sessions running in which the last set reached the top, as the two-for-two rule counts. */
-function reachedTop(state: DoseState, goal: number): TwoForTwo | undefined {
+/** The last two sessions running in which every set reached the bottom of the range; what the last set did is shown. */
+function reachedBottom(state: DoseState, goal: number): TwoForTwo | undefined {
   const last = running(state, REACHED);
   if (last === undefined) return undefined;
-  const sets = last.map((session) => ({ session, set: allAsked(session)?.at(-1) }));
-  const passed = sets.flatMap(({ session, set }) => {
-    const over = set === undefined ? undefined : overAsked(set, goal);
-    if (set === undefined || over === undefined || !(over >= 0)) return [];
-    const { reserve } = set;
-    return [
-      {
-        session: session.session,
-        on: state.dayOf(session.at),
-        reps: leastOf(set.reps)!,
-        ...(reserve === undefined ? {} : { reserve }),
-        over,
-        n: session.n,
-      },
-    ];
+  const passed = last.flatMap((session) => {
+    const sets = allAsked(session);
+    const done = sets?.map(amountDone);
+    if (sets === undefined || done === undefined || !done.every((reps) => reps !== undefined && reps >= goal))
+      return [];
+    const { reserve, reps } = sets.at(-1)!;
+    const said = reserve === undefined ? {} : { reserve };
+    const on = state.dayOf(session.at);
+    const count = leastOf(reps)!;
+    return [{ session: session.session, on, reps: count, ...said, over: count - goal, n: session.n }];
   });
-  if (passed.length < REACHED) return undefined;
-  const loads = sets.map(({ set }) => set?.lifted);
-  if (loads.some((load) => load === undefined)) return undefined;
+  const loads = last.flatMap(({ sets }) => sets.map(({ lifted }) => lifted));
+  if (passed.length < REACHED || loads.some((load) => load === undefined)) return undefined;
   const load = (loads as Load[]).reduce((least, each) => (massOf(each) < massOf(least) ? each : least));
   return { goal, load, passed };
 }
 
-/** The chance of the bottom of the range in the last set, leaving what is asked. */
+/** The chance of the bottom of the range with a load, leaving what is asked. */
 function chanceOf(state: DoseState, load: Load, home: Span): Likely | undefined {
-  const { sets } = state.home;
-  const reserve = sets[0]?.reserve?.from ?? 0;
-  return likely(state, { load, reps: home.from, reserve, set: sets.length - 1 });
+  const reserve = state.home.sets[0]?.reserve?.from ?? 0;
+  return likely(state, { load, reps: home.from, reserve });
 }
 
 const saidOf = ({ passed }: TwoForTwo) =>
@@ -129,11 +122,11 @@ function passedProof(exercise: Exercise, shown: TwoForTwo): Reason {
 
 function reachedProof(exercise: Exercise, shown: TwoForTwo): Reason {
   const { goal, load } = shown;
-  return reason("progress/top-reached", { exercise: exercise.id, goal, load: plain(load), sessions: saidOf(shown) });
+  return reason("progress/bottom-reached", { exercise: exercise.id, goal, load: plain(load), sessions: saidOf(shown) });
 }
 
 /**
- * Whether a step may be taken: small enough or earned by repetitions; large; or not known to be under a share of the
+ * Whether a step may be taken: small enough, sure by the record or earned by repetitions; large; or not known to be under a share of the
  * maximum that limits it.
  *
  * @param home the range to which a heavier load goes back
@@ -143,6 +136,7 @@ function sizeOf(
   { from, to, percent }: LoadStep & { readonly percent: number },
   { goal, passed }: TwoForTwo,
   home: Span,
+  chance: Likely | undefined,
 ): { readonly kind: "fine" | "large" | "unknown"; readonly because: readonly Reason[] } {
   const reps = Math.min(...passed.map(({ over }) => Math.floor(goal + over)));
   const left = repsAfter(percent, reps);
@@ -154,6 +148,8 @@ function sizeOf(
     return { kind: "unknown", because: isLarge ? [large, share] : [share] };
   }
   if (!isLarge) return { kind: "fine", because: [reason("progress/step-fine", step)] };
+  if (chance?.founded === true && chance.chance >= SURE)
+    return { kind: "fine", because: [reason("progress/step-large-sure", step)] };
   const needed = repsToEarn(percent, home.from);
   const expect = reason("progress/expect", { load: plain(to), reps: left });
   return reps >= needed

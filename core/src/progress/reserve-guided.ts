@@ -53,7 +53,7 @@ export function reserveGuided(state: DoseState): NextDose {
     const { to, percent } = step;
     const size = { from: plain(load), to: plain(to), percent, most: MOST_STEP_PERCENT };
     if (percent > MOST_STEP_PERCENT) return stay([reason("progress/step-too-large", size)]);
-    const chance = likely(state, { load: to, reps: range.from, reserve: asked.from, set: slot.dose.sets.length - 1 });
+    const chance = likely(state, { load: to, reps: range.from, reserve: asked.from });
     if (chance?.founded === true && !(chance.chance >= UNLIKELY))
       return stay([reason("progress/unlikely", chance.because.data)]);
     return {

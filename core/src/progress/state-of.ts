@@ -3,7 +3,7 @@ import { addDays } from "../day.ts";
 import { distance } from "../exercises/index.ts";
 import { loadsLeft } from "../loads/index.ts";
 import { exerciseHistory, liftsFrom, slotHistory } from "../measures/index.ts";
-import type { Exercise, PlanSlot, Slot } from "../model/index.ts";
+import type { Dose, Exercise, PlanSlot, Slot } from "../model/index.ts";
 import { admitter } from "../offer/index.ts";
 import type { DoseState } from "./dose-state.ts";
 import { harderForms } from "./harder-forms.ts";
@@ -43,7 +43,7 @@ export function stateOf(input: ProgressInput, slot: PlanSlot, from: Slot, exerci
   const more = next === -1 ? undefined : oneMoreSet(input.plan, catalogue, slot.key, next);
   const admits = (id: string) => {
     const form = catalogue.exercises.get(id);
-    return form !== undefined && !form.coachOnly && admit(form, slot.dose).ok;
+    return form !== undefined && !form.coachOnly && admit(form, begunWith(form, slot.dose)).ok;
   };
   const up = distance(catalogue, from.first, slot.exercise) ?? 0;
   return {
@@ -62,4 +62,11 @@ export function stateOf(input: ProgressInput, slot: PlanSlot, from: Slot, exerci
     sickOn: record.missed.filter(({ data }) => data.because === "sick").map(({ at }) => dayOf(at)),
     ...(more === undefined ? {} : { oneMoreSet: more }),
   };
+}
+
+/** The dose with which another form begins: a hold at the shortest of its own range. */
+function begunWith({ hold }: Exercise, dose: Dose): Dose {
+  if (hold === undefined) return dose;
+  const span = { from: hold.from, to: hold.from };
+  return { ...dose, sets: dose.sets.map((set) => ({ ...set, amount: { kind: "hold", span } })) };
 }

@@ -1,6 +1,6 @@
 import { addDays, type Day, day } from "../day.ts";
 import { foldRecord, logOf } from "../measures/index.ts";
-import type { Exercise, Person, Place, Plan, SetDone, SetDose } from "../model/index.ts";
+import type { Exercise, Person, Place, Plan, SetDone, SetDose, WayUp } from "../model/index.ts";
 import { madeUpEvent } from "./events.ts";
 import { madeUpCatalogue, sets } from "./made-up-exercise.ts";
 import { madeUpPerson, madeUpPlace } from "./made-up-person.ts";
@@ -32,6 +32,13 @@ export interface SlotTrained {
   /** How much it hurt the morning after, by the number of the session, and how many days late that was said. */
   readonly mornings?: Readonly<Record<number, readonly [howMuch: number, daysOn: number]>>;
   readonly today: number;
+  readonly way?: WayUp;
+  /** Other forms, with the steps from the one that is trained to them. */
+  readonly harder?: readonly Exercise[];
+  /** Easier forms that the slot offers. */
+  readonly offer?: readonly Exercise[];
+  /** Days after the start on which illness kept the person away. */
+  readonly sick?: readonly number[];
 }
 
 /** All that proposals are made from, of one slot trained on some days. */
@@ -46,11 +53,13 @@ export function slotTrained({
   hurts,
   mornings,
   today,
+  ...more
 }: SlotTrained) {
   const dose = sets(count, set);
   const slot = madeUpSlot(exercise.id, exercise.pattern, dose, {
     slot: "it",
-    way: set.amount.kind === "hold" ? "hold time" : "reps then load",
+    way: more.way ?? (set.amount.kind === "hold" ? "hold time" : "reps then load"),
+    up: 2,
   });
   const programme = madeUpProgramme([], {
     phases: [madeUpPhase([madeUpSession("a", 60, [slot])], { key: "base", weeks: 12 })],
@@ -85,7 +94,7 @@ export function slotTrained({
                       dose,
                       ...(load === undefined ? {} : { load: kg(load) }),
                       why: [],
-                      offer: [],
+                      offer: (more.offer ?? []).map(({ id }) => id),
                     },
                   ],
                 },
@@ -119,13 +128,22 @@ export function slotTrained({
       ...morning(number, at),
     ];
   });
-  const record = foldRecord(events);
+  const sick = (more.sick ?? []).map((daysOn, index) => {
+    const of = { plan: "plan-1", session: `base/${12 - index}/a` };
+    return madeUpEvent(`sick-${index}`, ++n, "missed", { because: "sick" }, { of, at: (SLOT_START + daysOn) * DAY_MS });
+  });
+  const record = foldRecord([...events, ...sick]);
+  const harder = more.harder ?? [];
+  const steps = harder.map(({ id }) => ({ from: exercise.id, to: id, branch: "main" }));
+  const easier = (more.offer ?? []).map(({ id }) => ({ from: id, to: exercise.id, branch: "main" }));
+  const start = more.offer?.[0]?.id ?? exercise.id;
+  const ladders = [{ id: "ladder", name: "Ladder", start, steps: [...easier, ...steps] }];
   return {
     plan,
     programme,
     person: madeUpPerson(person),
     place: madeUpPlace(place),
-    catalogue: madeUpCatalogue([exercise]),
+    catalogue: madeUpCatalogue([exercise, ...harder, ...(more.offer ?? [])], ladders),
     record,
     log: logOf(plan, record, () => undefined),
     today: addDays(SLOT_START, today),

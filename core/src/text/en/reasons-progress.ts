@@ -87,7 +87,7 @@ function chance(data: Data): string {
   const carried = typeof data["carried"] === "string" ? ", carried from sets of other repetitions" : "";
   const reps = plural(numberIn(data, "reps"), "repetition", "repetitions");
   const sessions = plural(numberIn(data, "sessions"), "session", "sessions");
-  return `${said(data, "chance")} % sure: ${reps}${withLoad(data)}${left} in the last set; from ${sessions}${carried}`;
+  return `${said(data, "chance")} % sure: ${reps}${withLoad(data)}${left}; from ${sessions}${carried}`;
 }
 
 /** What is proposed or was decided, and with what it rests. */
@@ -126,11 +126,13 @@ export const progressReasons: Readonly<Record<ProgressCode, Say>> = {
   },
   "progress/two-for-two": (data) =>
     `${lastSets(data)}: ${said(data, "over")} or more over the goal of ${said(data, "goal")}, 2 sessions running. ${inReserve(data)}`,
-  "progress/top-reached": (data) =>
-    `${lastSets(data)}: the goal of ${said(data, "goal")} reached, 2 sessions running. ${inReserve(data)}`,
+  "progress/bottom-reached": (data) =>
+    `${lastSets(data)}: the ${said(data, "goal")} asked done in every set, 2 sessions running. ${inReserve(data)}`,
   "progress/step-fine": (data) => `${step(data)}; up to ${said(data, "most")} % is a usual step.`,
   "progress/step-too-large": (data) =>
     `${step(data)}, and up to ${said(data, "most")} % is usual: more repetitions come first.`,
+  "progress/step-large-sure": (data) =>
+    `${step(data)}, where up to ${said(data, "most")} % is usual; the record says that it can be done.`,
   "progress/step-earned": (data) =>
     `${step(data)}, where up to ${said(data, "most")} % is usual; ${said(data, "reps")} repetitions make up for it, ${said(data, "needed")} are needed.`,
   "progress/share-unknown": (data) =>
