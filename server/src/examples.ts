@@ -49,6 +49,7 @@ export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
     `stave before ${ROOM}/screening-tobiah.yaml ${ROOM}/before-tobiah.yaml --rules ${ROOM}/before-rules.yaml --request out`,
   ],
   assess: [`stave assess ${ROOM}/tests-dagny.yaml`],
+  replay: ["stave replay --data room", `stave replay ${ROOM}/rule-three-over.yaml --data room`],
   simulate: ["stave simulate matched --people 20", "stave simulate no-trend older --seed 7 --json"],
   demo: ["stave demo --out out", "stave demo --serve"],
 };

@@ -219,6 +219,17 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
       await run(next(options, machine), options.json);
     });
   stave
+    .command("replay")
+    .description("runs a rule of your own over the records: what it would have said when, and what was seen of it")
+    .argument("[rule]", "file of the rule; the plain published one, two over twice running, when left out")
+    .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")
+    .option("--person <id>", "only this person")
+    .option("--json", "one JSON document instead of words")
+    .action(async (rule: string | undefined, options) => {
+      const { replayRule } = await import("./commands/replay.ts");
+      await run(replayRule(rule, options, machine), options.json);
+    });
+  stave
     .command("serve")
     .description("serves the coach's page on this machine, and the page for participants' phones, until Ctrl-C")
     .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")

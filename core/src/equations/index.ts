@@ -26,3 +26,4 @@ export * from "./skinfolds.ts";
 export * from "./tape-fat.ts";
 export * from "./wathen.ts";
 export * from "./weekly-sets-growth.ts";
+export * from "./wilson.ts";

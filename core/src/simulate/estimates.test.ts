@@ -1,26 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { published } from "../testing/index.ts";
 import { chance } from "./chance.ts";
-import { meanOf, ratioOf, shareOf } from "./estimates.ts";
-
-// The four examples on which the methods are compared there; score method without correction. From memory.
-published(
-  "newcombe1998",
-  "Wilson's interval",
-  (
-    [
-      [81, 263, 0.2553, 0.3662],
-      [15, 148, 0.0624, 0.1605],
-      [0, 20, 0, 0.1611],
-      [1, 29, 0.0061, 0.1718],
-    ] as const
-  ).flatMap(([happened, n, low, high]) => [
-    ["printed", `${happened} of ${n}, low`, () => shareOf(happened, n)!.low, low, 0.00006] as const,
-    ["printed", `${happened} of ${n}, high`, () => shareOf(happened, n)!.high, high, 0.00006] as const,
-  ]),
-);
-
-test("without a case there is no share", () => expect(shareOf(0, 0)).toBeUndefined());
+import { meanOf, ratioOf } from "./estimates.ts";
 
 describe("drawing people again", () => {
   const values = Array.from({ length: 400 }, (_, person) => chance(3, person).normal(2) + 5);

@@ -8,26 +8,8 @@ export interface Estimate {
   readonly n: number;
 }
 
-/** Two-sided 95 % point of the normal distribution. */
-const Z95 = 1.96;
 const RESAMPLES = 400;
 const DRAW_RESAMPLE = 13;
-
-/**
- * How often something happened in independent cases, by Wilson's interval.
- *
- *   (p + z²/2n ± z √(p(1 − p)/n + z²/4n²)) / (1 + z²/n)
- *
- * @returns undefined without a case
- * @source wilson1927
- */
-export function shareOf(happened: number, n: number): Estimate | undefined {
-  if (!(n > 0)) return undefined;
-  const p = happened / n;
-  const middle = (p + Z95 ** 2 / (2 * n)) / (1 + Z95 ** 2 / n);
-  const reach = (Z95 * Math.sqrt((p * (1 - p)) / n + Z95 ** 2 / (4 * n * n))) / (1 + Z95 ** 2 / n);
-  return { value: p, low: Math.max(0, middle - reach), high: Math.min(1, middle + reach), n };
-}
 
 /**
  * A ratio of two sums over people, with the middle 95 % of what comes out when as many people are drawn again from the

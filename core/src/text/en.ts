@@ -15,6 +15,7 @@ import { screenReasons } from "./en/reasons-screen.ts";
 import { watchReasons } from "./en/reasons-watch.ts";
 import { cautions, figures, reckonings, sayReckoned, sayReckonings } from "./en/reckon.ts";
 import { remedies } from "./en/remedies.ts";
+import { sayReplay } from "./en/replay.ts";
 import { request } from "./en/request.ts";
 import { sheet } from "./en/sheet.ts";
 import { sayWorld, simulationLimits } from "./en/simulate.ts";
@@ -84,6 +85,7 @@ export const en = {
   reckon: { names: reckonings, figures, cautions, say: sayReckoned, list: sayReckonings },
   explain,
   next: nextWords,
+  replay: sayReplay,
   simulate: { world: sayWorld, limits: simulationLimits },
   /** The frames that sentences are put into. */
   frames: {

@@ -12,6 +12,7 @@ import { morningDocument } from "./morning-document.ts";
 import { nextDocument } from "./next-document.ts";
 import { reckonDocument } from "./reckon-document.ts";
 import { recordDocument } from "./record-document.ts";
+import { replayDocument } from "./replay-document.ts";
 import { scheduleDocument } from "./schedule-document.ts";
 import { screenDocument } from "./screen-document.ts";
 import { sheetDocument } from "./sheet-document.ts";
@@ -33,6 +34,7 @@ export const DOCUMENTS: Readonly<Record<string, z.ZodType>> = {
   exercises: exercisesDocument,
   reckon: reckonDocument,
   simulate: simulateDocument,
+  replay: replayDocument,
   import: importDocument,
   record: recordDocument,
   morning: morningDocument,
