@@ -50,6 +50,6 @@ export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
   ],
   assess: [`stave assess ${ROOM}/tests-dagny.yaml`],
   replay: ["stave replay --data room", `stave replay ${ROOM}/rule-three-over.yaml --data room`],
-  simulate: ["stave simulate matched --people 20", "stave simulate no-trend older --seed 7 --json"],
+  simulate: ["stave simulate matched --people 10", "stave simulate no-trend older --people 10 --seed 7 --json"],
   demo: ["stave demo --out out", "stave demo --serve"],
 };
