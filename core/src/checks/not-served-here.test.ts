@@ -34,6 +34,25 @@ testCheck(notServedHere, {
   },
 });
 
+test("where no ladder leads to one, the remedies are forms of the same pattern that drive the same muscles, most alike first", () => {
+  const ids = (place: Place, first: string) =>
+    notServedHere.run(lookAt(doc(first, place)))[0]!.cures!().map(({ data }) => data["id"]);
+  const machines = madeUpPlace({ equipment: { "chest press machine": 1, "shoulder press machine": 1 } });
+  const [press] = ids(machines, "dumbbell-bench-press");
+  expect(press).toBe("chest-press-machine");
+  for (const first of ["dumbbell-bench-press", "dumbbell-curl", "cable-fly"]) {
+    for (const id of ids(machines, first)) {
+      const [form, other] = [first, String(id)].map((each) => CATALOGUE.exercises.get(each)!);
+      expect(other!.pattern).toBe(form!.pattern);
+      expect(other!.coachOnly ?? false).toBe(false);
+      expect(other!.loadMeaning).not.toBe("body only");
+      const direct = (muscles: object) =>
+        Object.entries(muscles).flatMap(([muscle, share]) => (share === 1 ? [muscle] : []));
+      expect(direct(other!.muscles).sort()).toEqual(direct(form!.muscles).sort());
+    }
+  }
+});
+
 test("the remedies are the nearest forms of the ladder that the place serves", () => {
   const ids = (place: Place) =>
     notServedHere.run(lookAt(doc("back-squat", place)))[0]!.cures!().map(({ data }) => data["id"]);

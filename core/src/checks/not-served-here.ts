@@ -1,11 +1,13 @@
 import { distance } from "../exercises/index.ts";
-import type { Exercise } from "../model/index.ts";
+import { type Exercise, type LoadMeaning, MUSCLES } from "../model/index.ts";
 import { canBeDoneAt } from "./cures/new-slot.ts";
 import type { Check, Cure, Facts, Found } from "./run/check.ts";
 import type { Look } from "./run/look.ts";
 import { aboutPlace, pathOf, type SlotPlace } from "./run/walk.ts";
 
 type Data = Facts & { readonly exercise: string; readonly name: string; readonly place: string };
+
+const UNLOADED: readonly LoadMeaning[] = ["body only", "height", "none", "band"];
 
 /** At most so many other forms are offered. */
 const FORMS_OFFERED = 2;
@@ -25,6 +27,30 @@ function nearForms(look: Look, exercise: Exercise): readonly Exercise[] {
     .slice(0, FORMS_OFFERED);
 }
 
+/** How much two movements differ in what they train: the sum over the muscles of what one gives more than the other. */
+function differenceIn(a: Exercise, b: Exercise): number {
+  return MUSCLES.reduce((sum, muscle) => sum + Math.abs((a.muscles[muscle] ?? 0) - (b.muscles[muscle] ?? 0)), 0);
+}
+
+/**
+ * Where no ladder leads to one: forms of the same pattern that drive the same muscles, those most alike first. Only forms
+ * with a load, which can be set for anybody: how hard another one of body weight is, no ladder tells.
+ */
+function likeForms(look: Look, exercise: Exercise): readonly Exercise[] {
+  const drives = (form: Exercise) => MUSCLES.filter((muscle) => form.muscles[muscle] === 1).join();
+  return [...look.catalogue.exercises.values()]
+    .filter((other) => other.pattern === exercise.pattern && other.amounts === exercise.amounts && !other.coachOnly)
+    .filter((other) => !UNLOADED.includes(other.loadMeaning))
+    .filter((other) => drives(other) === drives(exercise) && canBeDoneAt(other, look.place))
+    .sort((a, b) => differenceIn(a, exercise) - differenceIn(b, exercise) || (a.id < b.id ? -1 : 1))
+    .slice(0, FORMS_OFFERED);
+}
+
+function remediesFor(look: Look, exercise: Exercise): readonly Exercise[] {
+  const near = nearForms(look, exercise);
+  return near.length > 0 ? near : likeForms(look, exercise);
+}
+
 function foundAt(look: Look, place: SlotPlace): readonly Found<Data>[] {
   const room = look.place;
   const exercise = look.catalogue.exercises.get(place.slot.first);
@@ -42,7 +68,7 @@ function foundAt(look: Look, place: SlotPlace): readonly Found<Data>[] {
         groups: groups.map((group) => [...group]),
       },
       cures: (): readonly Cure[] =>
-        nearForms(look, exercise).map(({ id, name }) => ({
+        remediesFor(look, exercise).map(({ id, name }) => ({
           id: "take-near-name",
           data: { id, name },
           changes: [{ op: "set", at, value: id }],
@@ -55,7 +81,8 @@ function foundAt(look: Look, place: SlotPlace): readonly Found<Data>[] {
  * A first choice that needs what the place does not have, so that nobody there gets it. Judged only where a place is
  * given.
  *
- * The remedy takes a near form of the same ladder that the place serves.
+ * The remedy takes a near form of the same ladder that the place serves, or where there is none a loaded one of the same
+ * pattern that drives the same muscles.
  */
 export const notServedHere: Check<"slot/not-served-here", Data> = {
   id: "slot/not-served-here",
