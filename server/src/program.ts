@@ -1,6 +1,7 @@
 import { availableParallelism } from "node:os";
 import { WEEKDAYS } from "@stave/core/day";
 import { MISS_CAUSES } from "@stave/core/model";
+import { REPORT_KINDS } from "@stave/core/report";
 import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
 import { type Answer, type Exit, give, type Io } from "./commands/answer.ts";
 import { assess } from "./commands/assess.ts";
@@ -228,6 +229,19 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .action(async (rule: string | undefined, options) => {
       const { replayRule } = await import("./commands/replay.ts");
       await run(replayRule(rule, options, machine), options.json);
+    });
+  stave
+    .command("report")
+    .description("a report on one person's record: for the person, for a clinician in one page, or for the coach")
+    .argument("<person>", "id of the person")
+    .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")
+    .addOption(new Option("--for <reader>", "who reads it").choices(REPORT_KINDS).default("person"))
+    .option("--out <folder>", "also print it as PDF into this folder", folder)
+    .option("--paper <size>", "a4 or letter", "a4")
+    .option("--json", "one JSON document instead of words")
+    .action(async (person: string, options) => {
+      const { report } = await import("./commands/report.ts");
+      await run(report(person, options, machine), options.json);
     });
   stave
     .command("serve")

@@ -16,6 +16,7 @@ import { watchReasons } from "./en/reasons-watch.ts";
 import { cautions, figures, reckonings, sayReckoned, sayReckonings } from "./en/reckon.ts";
 import { remedies } from "./en/remedies.ts";
 import { sayReplay } from "./en/replay.ts";
+import { report } from "./en/report.ts";
 import { request } from "./en/request.ts";
 import { sheet } from "./en/sheet.ts";
 import { sayWorld, simulationLimits } from "./en/simulate.ts";
@@ -81,6 +82,7 @@ export const en = {
     date: printDate,
   },
   sheet,
+  report,
   request,
   reckon: { names: reckonings, figures, cautions, say: sayReckoned, list: sayReckonings },
   explain,

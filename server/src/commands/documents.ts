@@ -13,6 +13,7 @@ import { nextDocument } from "./next-document.ts";
 import { reckonDocument } from "./reckon-document.ts";
 import { recordDocument } from "./record-document.ts";
 import { replayDocument } from "./replay-document.ts";
+import { reportDocument } from "./report-document.ts";
 import { scheduleDocument } from "./schedule-document.ts";
 import { screenDocument } from "./screen-document.ts";
 import { sheetDocument } from "./sheet-document.ts";
@@ -38,6 +39,7 @@ export const DOCUMENTS: Readonly<Record<string, z.ZodType>> = {
   import: importDocument,
   record: recordDocument,
   morning: morningDocument,
+  report: reportDocument,
   next: nextDocument,
   demo: demoDocument,
 };

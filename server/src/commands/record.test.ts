@@ -89,6 +89,22 @@ test("stave morning tells what the records call for, from the folder alone, by i
   expect(kofi.figures.map(({ code }: { code: string }) => code)).toContain("watch/adherence");
 });
 
+test("stave report: data by its published shape, a PDF where a folder is named, and nobody unknown", async () => {
+  const out = join(folder, "reports");
+  const json = JSON.parse(
+    (await stave("report", "dagny", "--data", DATA, "--for", "clinician", "--out", out, "--json")).out,
+  );
+  const shape = new Ajv2020({ strict: true }).compile(
+    JSON.parse(readFileSync("docs/commands/report.schema.json", "utf8")),
+  );
+  expect(shape(json), JSON.stringify(shape.errors?.slice(0, 2))).toBe(true);
+  expect(json.result.report.parts.map(({ heading }: { heading: string }) => heading)).toContain("Pain that was noted");
+  expect(readFileSync(json.result.files[0].path).subarray(0, 5).toString()).toBe("%PDF-");
+  const words = (await stave("report", "dagny", "--data", DATA)).out;
+  expect(words).toMatch(/^Dagny T\.: what has changed\n/);
+  expect(await stave("report", "nobody", "--data", DATA)).toMatchObject({ exit: 2 });
+});
+
 test("a table in another page of codes, of nobody, or of somebody unknown", async () => {
   const latin = join(folder, "latin.csv");
   writeFileSync(latin, Buffer.from("person;day\nM\u00fcller;2027-01-11\n", "latin1"));

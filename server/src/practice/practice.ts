@@ -121,6 +121,12 @@ export class Practice {
     return this.#morning.morning;
   }
 
+  /** @returns who decides for a person */
+  async coachOf(person: string): Promise<string> {
+    await this.facts(person);
+    return this.#known.get(person)?.file.coach ?? "";
+  }
+
   async people(now: number): Promise<PeopleOutput> {
     return { people: (await this.everybody(now)).map(personLine) };
   }
