@@ -230,18 +230,20 @@ phases:
     weeks: 4
     sessions:
 ${["a", "b", "c", "d"]
-  .map(
-    (key) => `      - key: ${key}
-        title: Day ${key}
-        minutes: 200
-        warmup: [{ do: cycle-upright, dose: 5 min }]
-        work:
-          - { slot: dead-${key}, pattern: hinge, first: barbell-deadlift, dose: "1 × 6 @85 %, 2 in reserve" }
-          - { slot: leg-${key}, pattern: squat, first: leg-press-mid, dose: "1 × 8–12, 0 in reserve" }
-          - { slot: bench-${key}, pattern: horizontal push, first: barbell-bench-press, dose: "2 × 8 @60 kg, rest 2 min, 2 in reserve" }
-          - { slot: row-${key}, pattern: horizontal pull, first: cable-row-seated, dose: "2 × 8, rest 2 min, 2 in reserve" }
-`,
-  )
+  .map((key) => {
+    const session = `      - { key: ${key}, title: Day ${key}, minutes: 200, warmup: [{ do: cycle-upright, dose: 5 min }], work: [`;
+    const slots = [
+      `{ slot: row-${key}, pattern: horizontal pull, first: cable-row-seated, dose: "1 × 8, 2 in reserve" }`,
+      ...(key === "a"
+        ? [
+            '{ slot: dead, pattern: hinge, first: barbell-deadlift, dose: "1 × 6 @85 %, 2 in reserve" }',
+            '{ slot: leg, pattern: squat, first: leg-press-mid, dose: "4 × 8–12, rest 2 min, 0 in reserve" }',
+            '{ slot: bench, pattern: horizontal push, first: barbell-bench-press, dose: "8 × 8 @60 kg, rest 2 min, 2 in reserve" }',
+          ]
+        : []),
+    ];
+    return `${session}${slots.join(", ")}] }\n`;
+  })
   .join("")}`;
 
 interface Fixture {
@@ -331,7 +333,7 @@ describe("every remedy, applied to the text, leaves a programme that reads, lack
         const text = `${HEAD}status: ${status}\nunits: kg\nphases:\n  - key: one\n    title: One\n    weeks: 4\n    sessions:\n      - key: a\n        title: Day A\n        minutes: ${minutes * 5}\n        work:\n${lines.join("\n")}\n`;
         applied += holdRemedies({ text, about: {} });
       }),
-      { numRuns: 60, seed: 7 },
+      { numRuns: 20, seed: 7 },
     );
     expect(applied).toBeGreaterThan(100);
   });

@@ -4,7 +4,7 @@ import { changed } from "./change.ts";
 import type { Check, CheckInput, Cure, Facts, Found } from "./check.ts";
 import { editOf } from "./file-form.ts";
 import { identityOf } from "./identity.ts";
-import { lookAt } from "./look.ts";
+import { type Look, lookAt } from "./look.ts";
 
 export interface Silenced {
   readonly finding: Finding;
@@ -40,9 +40,12 @@ function raw(check: Check, found: Found): Raw {
   };
 }
 
-function findAll(input: CheckInput): readonly Raw[] {
-  const look = lookAt(input);
-  return CHECKS.flatMap((check: Check) => check.run(look).map((found) => raw(check, found)));
+function findIn(check: Check, look: Look): readonly Raw[] {
+  return check.run(look).map((found) => raw(check, found));
+}
+
+function findAll(look: Look): readonly Raw[] {
+  return CHECKS.flatMap((check: Check) => findIn(check, look));
 }
 
 function silenceOf({ finding, always }: Raw, silence: readonly Silence[]): Silence | undefined {
@@ -63,9 +66,13 @@ function holds(
   mine: Finding,
   cure: Cure,
 ): boolean {
+  const look = lookAt({ ...input, programme: changed(input.programme, cure.changes) });
+  const own: Check = CHECKS.find(({ id }) => id === mine.check)!;
+  // Most that do not hold leave their own finding, which is soon told.
+  const isMine = ({ finding }: Raw) => identityOf(finding) === identityOf(mine);
+  if (cure.partly !== true && findIn(own, look).some(isMine)) return false;
   const severityBefore = new Map(before.map(({ finding }) => [identityOf(finding), RANK[finding.severity]]));
-  const after = findAll({ ...input, programme: changed(input.programme, cure.changes) });
-  return after.every((each) => {
+  return findAll(look).every((each) => {
     const id = identityOf(each.finding);
     const rank = RANK[each.finding.severity];
     if (id === identityOf(mine)) return cure.partly === true && rank <= RANK[mine.severity];
@@ -115,7 +122,7 @@ export function runChecks(
   silence: readonly Silence[],
   remedies: "tried" | "none" = "tried",
 ): Checked {
-  const all = findAll(input);
+  const all = findAll(lookAt(input));
   const findings: Finding[] = [];
   const silenced: Silenced[] = [];
   const used = new Set<Silence>();
