@@ -2,7 +2,8 @@ import { type Capacity, capacityOf, forecast as forecastSet } from "../capacity/
 import type { Dose } from "../model/index.ts";
 import { proposalsFor } from "../progress/index.ts";
 import { inKg, massOf } from "../units.ts";
-import type { Chancer, Forecaster } from "./forecasts.ts";
+import { trendOf } from "../watch/index.ts";
+import type { Chancer, Changer, Forecaster } from "./forecasts.ts";
 import type { Asked } from "./lifter.ts";
 import { situationOf } from "./made-up-room.ts";
 import { MOVEMENT } from "./recorded.ts";
@@ -13,6 +14,7 @@ import type { Moment, Way } from "./ways.ts";
 export interface Estimator {
   readonly forecast: Forecaster;
   readonly chance: Chancer;
+  readonly change: Changer;
   readonly way: Way;
 }
 
@@ -47,6 +49,12 @@ const chance: Chancer = (occasion, { loadKg, reps, set }) => {
   return forecastSet(capacity, { kg: loadKg, reserve: occasion.asked.reserve, set })?.atLeast(reps);
 };
 
+const change: Changer = (occasion) => {
+  const situation = situationOf(occasion);
+  const trend = trendOf({ ...situation, days: [], on: situation.today }, MOVEMENT.id);
+  return trend === undefined || trend.kind === "unknown" ? undefined : trend.kind;
+};
+
 /** What is asked when a dose was decided: its first set speaks for all. */
 function askedBy(dose: Dose, before: Asked): Asked {
   const [set] = dose.sets;
@@ -67,4 +75,4 @@ const way: Way = (moment) => {
 };
 
 /** Stave's own, as a coach gets it. */
-export const OURS: Estimator = { forecast, chance, way };
+export const OURS: Estimator = { forecast, chance, change, way };

@@ -9,7 +9,7 @@ import { WORLDS } from "./world.ts";
 
 const matched = WORLDS[0]!;
 const nothing: Forecaster = () => undefined;
-const silent = { forecast: nothing, chance: () => undefined };
+const silent = { forecast: nothing, chance: () => undefined, change: () => undefined };
 
 /** Occasions as they were when they were asked about. */
 function occasionsOf(index: number, world = matched): readonly Occasion[] {
@@ -89,6 +89,31 @@ describe("the record before a forecast", () => {
     expect([...counts.keys()].sort()).toEqual([0, 1, 2, 3]);
     expect(counts.get(0)! / counts.get(1)!).toBeGreaterThan(0.8);
     expect(counts.get(0)! / counts.get(1)!).toBeLessThan(1.25);
+  });
+  test("a change is asked about from the twelfth week on, six weeks apart, and held against how the person rose", () => {
+    const days: number[] = [];
+    const told = foretell(
+      matched,
+      4,
+      1,
+      40,
+      {
+        ...silent,
+        change: ({ day }) => {
+          days.push(day);
+          return "unclear";
+        },
+      },
+      nothing,
+    );
+    const changes = told.flatMap(({ change }) => change ?? []);
+    const one = lifter(matched, 4, 1);
+    expect(days.length).toBeGreaterThan(3);
+    expect(days.every((day, at) => day >= 84 + 42 * at)).toBe(true);
+    expect(days.every((day, at) => day < 84 + 42 * at + 35)).toBe(true);
+    expect(changes).toEqual(
+      days.map((day) => ({ told: "unclear", rose: Math.log(one.trend(day) / one.trend(day - 42)) })),
+    );
   });
   test("the same seed gives the same, another another", () => {
     const told = (seed: number) => foretell(matched, seed, 1, 20, silent, averageOfSix);

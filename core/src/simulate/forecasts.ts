@@ -27,6 +27,9 @@ export type Chancer = (
   what: { readonly loadKg: number; readonly reps: number; readonly set: number },
 ) => number | undefined;
 
+/** What is said of a change against six weeks before: whether it is told from noise. */
+export type Changer = (occasion: Occasion) => "gain" | "fall" | "level" | "unclear" | undefined;
+
 /** One session of one person, foretold twice from the same record. */
 export interface Foretold {
   readonly person: number;
@@ -37,6 +40,8 @@ export interface Foretold {
   /** Undefined: nothing is said. */
   readonly ours: Forecast | undefined;
   readonly average: Forecast | undefined;
+  /** Every six weeks: what was said of the last six, and by how much this person rose in them, logarithm, luck aside. */
+  readonly change: { readonly told: ReturnType<Changer>; readonly rose: number } | undefined;
   /** How sure ours was of repetitions in the last set with a load, both drawn around what was asked; whether they came. */
   readonly sure: { readonly chance: number; readonly happened: boolean } | undefined;
 }
@@ -45,6 +50,8 @@ export interface Foretold {
 const WARM_UP = 6;
 const DRAW_RANGE = 12;
 const DRAW_REPS = 14;
+/** Days over which a change is told, and after which it is asked about again. */
+const CHANGE_DAYS = 42;
 /** Loads about which it is asked how sure it is, as shares of the one asked, so that all certainties come up. Ours. */
 const LIGHTER = [0.78, 1.04] as const;
 /** Asked of a person all the time; each of the three is as likely. With the reserve never over 10 repetitions. */
@@ -71,7 +78,7 @@ export function foretell(
   seed: number,
   index: number,
   weeks: number,
-  ours: { readonly forecast: Forecaster; readonly chance: Chancer },
+  ours: { readonly forecast: Forecaster; readonly chance: Chancer; readonly change: Changer },
   average: Forecaster,
 ): readonly Foretold[] {
   const inFull = doneInFull(world, seed, index);
@@ -81,6 +88,13 @@ export function foretell(
   const middle = (reps.from + reps.to) / 2 + asked.reserve;
   const history: SlotSession[] = [];
   const told: Foretold[] = [];
+  let next = 2 * CHANGE_DAYS;
+  const changeAt = (occasion: Occasion): Foretold["change"] => {
+    const { day } = occasion;
+    if (!(day >= next)) return undefined;
+    next += CHANGE_DAYS;
+    return { told: ours.change(occasion), rose: Math.log(one.trend(day) / one.trend(day - CHANGE_DAYS)) };
+  };
   const sureOf = (occasion: Occasion, number: number): Foretold["sure"] => {
     const set = asked.sets - 1;
     const draw = chance(seed, index, number, DRAW_REPS);
@@ -100,6 +114,7 @@ export function foretell(
         truth: one.maximum(day) * shareFor(middle, world.curve),
         ours: ours.forecast(occasion),
         average: average(occasion),
+        change: changeAt(occasion),
         sure: sureOf(occasion, history.length),
       });
     }

@@ -3,6 +3,7 @@ export * from "./demo-stories.ts";
 export type { Estimate } from "./estimates.ts";
 export { OURS } from "./estimator.ts";
 export type { CertaintyFigures } from "./judge-certainty.ts";
+export type { ChangeFigures } from "./judge-changes.ts";
 export type { OutcomeFigures, WayFigures } from "./judge-ways.ts";
 export { type Asked, type Lifter, lifter, repsToFailure, type Written } from "./lifter.ts";
 export { type Size, simulateWorld, type WorldFigures } from "./simulate-world.ts";

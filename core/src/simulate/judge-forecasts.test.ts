@@ -18,6 +18,7 @@ const told = [1, 2].flatMap((person) =>
       ours: around(100 * Math.exp(0.01), 0.02),
       average: around(100 * Math.exp(-0.02), 0.01),
       sure: undefined,
+      change: undefined,
     }),
   ),
 );

@@ -3,6 +3,7 @@ import { coach } from "./coach.ts";
 import type { Estimator } from "./estimator.ts";
 import { foretell } from "./forecasts.ts";
 import { type CertaintyFigures, judgeCertainty } from "./judge-certainty.ts";
+import { type ChangeFigures, judgeChanges } from "./judge-changes.ts";
 import { type CoverageFigures, type ForecastFigures, judgeForecasts, judgeIntervals } from "./judge-forecasts.ts";
 import { judgeWays, type OutcomeFigures } from "./judge-ways.ts";
 import { twoForTwoPlain } from "./ways.ts";
@@ -22,6 +23,7 @@ export interface WorldFigures extends Size {
   readonly coverage?: CoverageFigures;
   /** How sure ours was of sets and of steps up, against what came of them. */
   readonly certainty: { readonly sets: readonly CertaintyFigures[]; readonly steps: readonly CertaintyFigures[] };
+  readonly changes: ChangeFigures;
   readonly outcome: OutcomeFigures;
 }
 
@@ -52,6 +54,7 @@ export function simulateWorld(world: World, { people, weeks, seed }: Size, ours:
     ...(forecast === undefined ? {} : { forecast }),
     ...(coverage === undefined ? {} : { coverage }),
     certainty: { sets: judgeCertainty(sets, seed), steps: judgeCertainty(steps, seed) },
+    changes: judgeChanges(told, seed),
     outcome: judgeWays(coached, plain, seed),
   };
 }

@@ -51,6 +51,12 @@ export const simulateDocument = documentOf(
         })
         .exactOptional(),
       certainty: z.strictObject({ sets: z.array(certainty), steps: z.array(certainty) }),
+      /** Of changes over six weeks: gains told of those who rose by less than 1 %, and by 5 % or more. */
+      changes: z.strictObject({
+        asked: whole,
+        falseGains: estimate.exactOptional(),
+        gainsFound: estimate.exactOptional(),
+      }),
       outcome: z.strictObject({
         people: whole,
         /** Trained, per person. */

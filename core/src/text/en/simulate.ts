@@ -1,4 +1,11 @@
-import type { CertaintyFigures, Estimate, OutcomeFigures, WayFigures, WorldFigures } from "../../simulate/index.ts";
+import type {
+  CertaintyFigures,
+  ChangeFigures,
+  Estimate,
+  OutcomeFigures,
+  WayFigures,
+  WorldFigures,
+} from "../../simulate/index.ts";
 import { plural, printNumber } from "./number.ts";
 
 function span({ low, high }: Estimate, decimals: number): string {
@@ -18,6 +25,15 @@ function certain(what: string, levels: readonly CertaintyFigures[]): readonly st
   const line = ({ from, to, said, happened, cases }: CertaintyFigures) =>
     `    said ${printNumber(from)} to ${printNumber(to)}, ${printNumber(said)} on average: came true ${figure(happened)} of ${printNumber(cases)}`;
   return levels.length === 0 ? [] : [`  How sure it was ${what}:`, ...levels.map(line)];
+}
+
+function changed({ asked, falseGains, gainsFound }: ChangeFigures): readonly string[] {
+  if (asked === 0) return [];
+  return [
+    `  Changes over six weeks, asked ${plural(asked, "time", "times")}:`,
+    ...(falseGains === undefined ? [] : [`    a gain told of those who rose by less than 1 %: ${percent(falseGains)}`]),
+    ...(gainsFound === undefined ? [] : [`    a gain told of those who rose by 5 % or more: ${percent(gainsFound)}`]),
+  ];
 }
 
 function outcome({ weeks, ours, plain, less }: OutcomeFigures): readonly string[] {
@@ -42,6 +58,7 @@ export function sayWorld({
   forecast,
   coverage,
   certainty,
+  changes,
   outcome: came,
 }: WorldFigures): string {
   return [
@@ -59,6 +76,7 @@ export function sayWorld({
         ]),
     ...certain("that a last set would be done as asked", certainty.sets),
     ...certain("that a step up would be done as asked", certainty.steps),
+    ...changed(changes),
     ...outcome(came),
   ].join("\n");
 }
