@@ -93,6 +93,17 @@ test("minutes give way to recovery, and it is said", () => {
   expect(got.why).toContainEqual({ code: "calendar/over-minutes", data: { session: "A", minutes: 63, limit: 40 } });
 });
 
+test("exactly as many minutes as there are is not over them", () => {
+  const sessions = ["A", "B"].map((key) => ({
+    key,
+    fixedS: 0,
+    slots: [slot(`${key}1`, "squat", { "front thigh": 3 }, 1500), slot(`${key}2`, "trunk", {}, 300)],
+  }));
+  const codes = (minutes: number) => recut(twoDays(1, { sessions, minutes })).why.map(({ code }) => code);
+  expect(codes(63)).not.toContain("calendar/over-minutes");
+  expect(codes(62)).toContain("calendar/over-minutes");
+});
+
 test("what no deal can avoid is said: three squats, three days in a row, and no day may be empty", () => {
   const sessions = ["A", "B", "C"].map((key) => ({ key, fixedS: 0, slots: [squat(`${key}1`)] }));
   const starts = [0, 1, 2].map((n) => ({ day: addDays(monday, n), start: 1080 }));

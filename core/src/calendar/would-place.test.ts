@@ -48,6 +48,16 @@ test("the rule on days in a row, days after the week, and turns", () => {
   expect(told(turned)).toContainEqual(["calendar/would-after", { after: "B" }]);
 });
 
+test("more days after the week are spoken of up to seven in all, and not beyond", () => {
+  const empty = Array.from({ length: 7 }, (): TaskWindow[] => []);
+  const seventh = task([...empty, ...empty.slice(1), [hour(18, 19)]], [45], { days: 14, carry: 2 });
+  expect(told(seventh)).toContainEqual(["calendar/would-carry", { days: 7 }]);
+  const eighth = task([...empty, ...empty, [hour(18, 19)], ...empty.slice(1)], [45], { days: 21 });
+  for (const carry of [0, 7]) {
+    expect(told({ ...eighth, carry }).map(([code]) => code)).not.toContain("calendar/would-carry");
+  }
+});
+
 test("what a place lacks", () => {
   const hut = [[{ ...hour(18, 19), place: "hut" }], [], [], [], [], [], []];
   const of = task(hut, [45]);
