@@ -69,6 +69,17 @@ test("a window elsewhere keeps its place, and only that place's hours cut it", (
   expect(windowsOf(person, shut, monday, 1)).toEqual([[{ from: 600, to: 900, cost: 0, place: "pool" }]]);
 });
 
+test("a rota says where too, and only that place's hours cut it", () => {
+  const days = [{ day: 0, from: 600, to: 900, cost: 0, place: "pool" }];
+  const person = madeUpPerson({ cycle: { length: 3, anchor: monday, days } });
+  const pool = madeUpPlace({ id: "pool", open: open(660, 1200) });
+  expect(windowsOf(person, madeUpPlace({ open: [] }), monday, 3, [pool])).toEqual([
+    [{ from: 660, to: 900, cost: 0, place: "pool" }],
+    [],
+    [],
+  ]);
+});
+
 test("a rota of eight days goes its own way through the weeks, also before its anchor and over a leap day", () => {
   const days = [0, 1, 2, 3].map((at) => ({ day: at, from: 600, to: 660, cost: at }));
   const person = madeUpPerson({ windows: evenings, cycle: { length: 8, anchor: day("2028-02-26"), days } });

@@ -20,7 +20,8 @@ export interface Window {
 export interface Cycle {
   readonly length: number;
   readonly anchor: Day;
-  readonly days: readonly { readonly day: number; readonly from: number; readonly to: number; readonly cost: number }[];
+  /** Days of the rota, 0 = first, with the hours of each and where, if it is elsewhere. */
+  readonly days: readonly (Omit<Window, "day"> & { readonly day: number })[];
 }
 
 export type Side = "left" | "right" | "both";

@@ -6,6 +6,7 @@ const FILES = [
   "file-pieces",
   "load-text",
   "person-health",
+  "person-training",
   "place-read",
   "roster-read",
   "roster-rules",
@@ -24,7 +25,9 @@ test("the list holds every code that the readers write, once, and no other", () 
         "",
       );
       return [
-        ...text.matchAll(/"((?:yaml|key|value|date|name|id|load|window|place|screening|person|lift)\/[a-z-]+)"/g),
+        ...text.matchAll(
+          /"((?:yaml|key|value|date|name|id|load|window|place|screening|person|lift|recent)\/[a-z-]+)"/g,
+        ),
       ];
     }).map(([, code]) => code),
   );

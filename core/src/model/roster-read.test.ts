@@ -204,7 +204,7 @@ const cases: readonly (readonly [Readonly<Record<string, string | undefined>>, s
   ],
   [{ windows: "any 3 of 7 days 07:00–08:00", days: "▸2" }, "person/any-and-days 2|3|"],
   [rota("▸9 10:00–14:00"), "window/day 9|1–8|"],
-  [rota("1 10:00–14:00 ▸at home"), "window/word at home|gladly, fine, if needed|"],
+  [rota("1 10:00–14:00 ▸near home"), "window/word near home|gladly, fine, if needed, at …|"],
   [{ place: "▸rom" }, "name/unknown rom|room, home|room"],
   [{ id: "▸Ann Ölund" }, "id/form Ann Ölund|a–z 0–9 -, 1–40|ann-olund"],
   [{ id: "▸12" }, "value/type 12|text|"],

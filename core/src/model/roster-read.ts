@@ -32,6 +32,7 @@ import {
   tellMissedTwice,
   tellOverlap,
 } from "./roster-rules.ts";
+import type { Slipped } from "./slip.ts";
 import { STRESS_TAGS } from "./stress.ts";
 import { type Hours, readHours, readHoursInstead, readRotaHours } from "./window-text.ts";
 import { readYaml, type YamlDocument } from "./yaml-text.ts";
@@ -117,7 +118,7 @@ function personPiece(known: Known) {
       place: knownPiece(known.places),
       programme: idPiece.optional(),
       windows: windowsPiece(known.places, readHours).optional(),
-      cycle: cyclePiece.optional(),
+      cycle: cyclePiece(known.places).optional(),
       minutes: z.int().min(10).max(240),
       days: z.int().min(1).max(7).optional(),
       rungs: rungsPiece(known.ladders).default({}),
@@ -162,32 +163,39 @@ const massPiece = loadPiece.transform((load, ctx) => {
 
 /** Weekly hours; the ids of other places among them must be known. */
 function windowsPiece(places: ReadonlySet<string> | undefined, readText: typeof readHours) {
-  return textsPiece((text) => {
-    const hours = readText(text);
-    if (!hours.ok || !places || hours.value.place === undefined || places.has(hours.value.place)) return hours;
-    const { place, placeOffset = 0 } = hours.value;
-    const { code, found = place, allowed = "", maybe } = unknown(place, places);
-    return { ok: false, slip: { code, offset: placeOffset, found, allowed, ...(maybe ? { maybe } : {}) } };
-  });
+  return textsPiece((text) => placesKnown(readText(text), places));
+}
+
+/** Hours at a place that must be among those known, if any are known. */
+function placesKnown<D>(hours: Slipped<Hours<D>>, places: ReadonlySet<string> | undefined): Slipped<Hours<D>> {
+  if (!hours.ok || !places || hours.value.place === undefined || places.has(hours.value.place)) return hours;
+  const { place, placeOffset = 0 } = hours.value;
+  const { code, found = place, allowed = "", maybe } = unknown(place, places);
+  return { ok: false, slip: { code, offset: placeOffset, found, allowed, ...(maybe ? { maybe } : {}) } };
 }
 
 function toWindows({ days, from, to, cost, place }: Hours<Window["day"]>): Window[] {
   return days.map((day) => given({ day, from, to, cost, place }));
 }
 
-const cyclePiece = z
-  .strictObject({
-    length: z.int().min(2).max(56),
-    anchor: dayPiece,
-    days: textsPiece((text) => ({ ok: true, value: text })),
-  })
-  .transform(({ length, anchor, days: texts }, ctx): Cycle => {
-    const days = texts.flatMap((text, i) => {
-      const hours = settle(readRotaHours(text, length), ctx, ["days", i]);
-      return (hours.days ?? []).map((day) => ({ day: day - 1, from: hours.from, to: hours.to, cost: hours.cost }));
+function cyclePiece(places: ReadonlySet<string> | undefined) {
+  return z
+    .strictObject({
+      length: z.int().min(2).max(56),
+      anchor: dayPiece,
+      days: textsPiece((text) => ({ ok: true, value: text })),
+    })
+    .transform(({ length, anchor, days: texts }, ctx): Cycle => {
+      const days = texts.flatMap((text, i) => {
+        const { from, to, cost, place, ...hours } = settle(placesKnown(readRotaHours(text, length), places), ctx, [
+          "days",
+          i,
+        ]);
+        return (hours.days ?? []).map((day) => given({ day: day - 1, from, to, cost, place }));
+      });
+      return { length, anchor, days };
     });
-    return { length, anchor, days };
-  });
+}
 
 /** Where somebody stands; one form for each ladder. */
 function rungsPiece(ladders: Known["ladders"]) {

@@ -61,6 +61,10 @@ const wrong: readonly (readonly [Lines, string])[] = [
     { missed: "[{ on: 2027-02-02, because: ill }, { on: ▸2027-02-02, because: busy }]" },
     "person/missed-twice 2027-02-02||",
   ],
+  [
+    { windows: undefined, cycle: "{ length: 8, anchor: 2026-03-02, days: [2 10:00–11:00, 3 10:00–11:00 at ▸rom] }" },
+    "name/unknown rom|room|room",
+  ],
   [{ windows: `▸${hours(25, "mon")}` }, "person/many-windows 25|≤ 24|"],
   [
     { windows: undefined, cycle: `{ length: 8, anchor: 2026-03-02, days: ▸${hours(25, "2")} }` },

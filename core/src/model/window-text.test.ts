@@ -32,6 +32,10 @@ test("any so many of some days", () => {
 test("days of a rota are numbers from 1", () => {
   expect(readRotaHours("5–8 10:00–14:00", 8)).toMatchObject({ value: { days: [5, 6, 7, 8], from: 600, to: 840 } });
   expect(readRotaHours("1, 3 06:30–08:00 fine", 4)).toMatchObject({ value: { days: [1, 3], cost: 2 } });
+  expect(readRotaHours("2 06:30–08:00 fine at home", 4)).toMatchObject({
+    value: { days: [2], cost: 2, place: "home" },
+  });
+  expect(told(readRotaHours("any 1 of 2 06:30–08:00", 4))).toBe("window/day 0 any|1–4|");
   expect(told(readRotaHours("9 10:00–14:00", 8))).toBe("window/day 0 9|1–8|");
 });
 
@@ -40,7 +44,6 @@ test("the hours of a place are days and times alone", () => {
   expect(told(readOpenHours("mon 06:30–21:00 fine"))).toBe("window/word 16 fine||");
   expect(told(readOpenHours("mon 06:30–21:00 at home"))).toBe("window/word 16 at home||");
   expect(told(readOpenHours("any 1 of mon 06:30–21:00"))).toBe(`window/day 0 any|${WEEK}|`);
-  expect(told(readRotaHours("1 06:30–21:00 at home", 3))).toBe("window/word 14 at home|gladly, fine, if needed|");
 });
 
 const WEEK = "mon, tue, wed, thu, fri, sat, sun, mon–fri, daily";

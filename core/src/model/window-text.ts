@@ -89,7 +89,7 @@ export function readOpenHours(text: string): Slipped<Hours<Weekday>> {
  */
 export function readRotaHours(text: string, length: number): Slipped<Hours<number>> {
   const names = Array.from({ length }, (_, i) => String(i + 1));
-  const allows = { any: false, words: EVERYTHING.words, place: false };
+  const allows = { ...EVERYTHING, any: false };
   const hours = readText(text, (part) => readDays(part, names, `1–${length}`), allows);
   return hours.ok ? read({ ...hours.value, days: hours.value.days.map(Number) }) : hours;
 }

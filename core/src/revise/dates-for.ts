@@ -58,7 +58,8 @@ const KIT: readonly string[] = ["offer/equipment", "offer/out-of-order"] satisfi
 /** Other places that lack something an exercise of a session needs, by the id of the occurrence. */
 function lackedAt(input: DatesInput, sessions: readonly PlannedSession[]): ReadonlyMap<string, readonly string[]> {
   const { plan, person, others, catalogue, on } = input;
-  const windows = [...person.windows, ...person.instead.flatMap((instead) => instead.windows)];
+  const instead = person.instead.flatMap(({ windows }) => windows);
+  const windows = [...person.windows, ...(person.cycle?.days ?? []), ...instead];
   const named = new Set(windows.flatMap(({ place }) => place ?? []));
   const doors = others
     .filter(({ id }) => named.has(id) && id !== person.place)
