@@ -24,6 +24,7 @@ import {
   madeUpSlot,
   reps,
   sets,
+  timeOf,
 } from "../testing/index.ts";
 import { type Seen, seer } from "./seer.ts";
 
@@ -236,4 +237,36 @@ describe("people whom a programme cannot tell apart", () => {
 test("somebody whose place is not there is no person of these places", () => {
   const see = seer({ programme: SHORT, places: [hut], catalogue: CATALOGUE, on });
   expect(() => see(madeUpPerson({ place: "room" }))).toThrow("somebody trains at a place that is not among the places");
+});
+
+describe("the pulse for conditioning", () => {
+  const easy = { conditioning: [{ do: "march-in-place", dose: sets(1, timeOf(300)), effort: "easy" as const }] };
+  const runs = madeUpProgramme([madeUpSession("a", 40, SHORT.phases[0]!.sessions[0]!.work, easy)]);
+  const pulse = { rest: 60, slowed: false, on: day("2027-01-01") };
+  const somebody = (said: Partial<Person>) => madeUpPerson({ place: "hut", ...said });
+  const seenBy = (programme: typeof runs, person: Person) =>
+    seer({ programme, places, catalogue: CATALOGUE, on })(person);
+
+  test("what is seen gives the plan of the person, beats and all", () => {
+    for (const said of [
+      { pulse },
+      { pulse: { ...pulse, highest: 170 } },
+      { pulse: { ...pulse, slowed: true } },
+      { pulse: { ...pulse, slowed: true, highest: 120 } },
+    ]) {
+      const person = somebody(said);
+      expect(planSeen(seenBy(runs, person), person, runs)).toEqual(planOf(person, runs));
+    }
+  });
+
+  test("by the equation two ages are two people; with a measured highest, or slowed, they are one", () => {
+    const same = (said: Partial<Person>, programme = runs) => {
+      const [one, other] = ["1987-03-01", "1970-03-01"].map((born) => somebody({ ...said, born: day(born) }));
+      return JSON.stringify(seenBy(programme, one!)) === JSON.stringify(seenBy(programme, other!));
+    };
+    expect(same({ pulse })).toBe(false);
+    expect(same({ pulse: { ...pulse, highest: 170 } })).toBe(true);
+    expect(same({ pulse: { ...pulse, slowed: true } })).toBe(true);
+    expect(same({ pulse }, SHORT)).toBe(true);
+  });
 });

@@ -9,6 +9,7 @@ import {
   type Person,
   type Place,
   type Programme,
+  type Pulse,
   type Screening,
   type SlotKey,
   slotsOf,
@@ -39,6 +40,8 @@ interface Sight {
   readonly slots: ReadonlySet<SlotKey>;
   readonly forms: ReadonlySet<ExerciseId>;
   readonly mostMinutes: number;
+  /** It has conditioning, for which a pulse is told. */
+  readonly beats: boolean;
 }
 
 /** Stands for every birthday of somebody who is grown up, and for every mass that nothing is reckoned from. */
@@ -49,7 +52,7 @@ const SOME_MASS = { value: 70, unit: "kg" } as const;
  * What a programme can see of people: a function from a person to `Seen`.
  *
  * Left out: names, notes, likes and rungs of forms that no slot can think of, hours and days away beyond the number of
- * sessions they leave, minutes beyond the longest session, the birthday of a grown-up, dates of cautions that are not
+ * sessions they leave, minutes beyond the longest session, the birthday of a grown-up whose pulse no equation of age tells, dates of cautions that are not
  * due, who screened. Orders that say nothing are made one. Everything else stays as it was said.
  *
  * @example
@@ -83,6 +86,7 @@ function sightOf({ programme, catalogue }: SeerInput): Sight {
     slots: new Set(slots.map(({ slot }) => slot)),
     forms: new Set(forms.map(({ id }) => id)),
     mostMinutes: Math.max(...sessions.map(({ minutes }) => minutes)),
+    beats: sessions.some(({ conditioning = [] }) => conditioning.length > 0),
   };
 }
 
@@ -98,10 +102,12 @@ function seenPerson(
   const ladders = catalogue.ladders.filter((ladder) => formsOf(ladder).some((id) => forms.has(id)));
   const lifts = liftsSeen(person.lifts, forms, ladders, catalogue);
   const { mass, screening, cycle } = person;
+  const pulse = sight.beats ? pulseSeen(person.pulse, on) : undefined;
+  const byAge = pulse !== undefined && pulse.highest === undefined;
   return {
     id: "",
     name: "",
-    born: ageOn(person.born, on) >= ADULT_AT ? GROWN_UP : person.born,
+    born: ageOn(person.born, on) >= ADULT_AT && !byAge ? GROWN_UP : person.born,
     ...(mass === undefined ? {} : { mass: { load: lifts.length === 0 ? SOME_MASS : mass.load, on } }),
     status: person.status,
     units: lifts.length === 0 ? "kg" : person.units,
@@ -130,7 +136,14 @@ function seenPerson(
     away: person.away.filter(({ waits, from }) => waits === true && from <= last),
     instead: [],
     ...(screening === undefined ? {} : { screening: screeningSeen(person, screening, on) }),
+    ...(pulse === undefined ? {} : { pulse }),
   };
+}
+
+/** A pulse from which beats can be told; of one that is slowed and whose highest was never measured nothing is. */
+function pulseSeen(pulse: Pulse | undefined, on: Day): Pulse | undefined {
+  if (pulse === undefined || (pulse.slowed && pulse.highest === undefined)) return undefined;
+  return { ...pulse, on };
 }
 
 /** Records of forms that may be thought of, of all forms on their ladders, and of squats, which tell of other legs' work. */
