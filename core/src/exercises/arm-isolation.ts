@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** The elbow, the wrist and the hand, one joint at a time. */
-export const ARM_ISOLATION: readonly Exercise[] = [
-  entry({
-    id: "hammer-curl",
+export const ARM_ISOLATION: readonly Listed[] = [
+  entry("hammer-curl", () => ({
     name: "Hammer curl",
     synonyms: ["neutral-grip curl", "palms-facing curl"],
     pattern: "upper isolation",
@@ -23,9 +21,8 @@ export const ARM_ISOLATION: readonly Exercise[] = [
       ["Trunk leans to the lifting side", "One arm at a time pulls it over", "Squeeze the idle weight"],
       ["Elbow drifts behind", "Seeking a stronger angle", "Brush the seam of the shirt"],
     ],
-  }),
-  entry({
-    id: "incline-curl",
+  })),
+  entry("incline-curl", () => ({
     name: "Curl leaning back on bench",
     synonyms: ["incline dumbbell curl"],
     pattern: "upper isolation",
@@ -45,9 +42,8 @@ export const ARM_ISOLATION: readonly Exercise[] = [
       ["Pull at the front of the shoulder", "Bench is very flat", "Raise it two notches"],
       ["Half the lowering is skipped", "Stretch at the end is hard", "Lighter pair, count three down"],
     ],
-  }),
-  entry({
-    id: "cable-curl",
+  })),
+  entry("cable-curl", () => ({
     name: "One-arm cable curl, arm behind",
     synonyms: ["behind-body cable curl"],
     pattern: "upper isolation",
@@ -66,9 +62,8 @@ export const ARM_ISOLATION: readonly Exercise[] = [
       ["Body leans ahead", "Stack is pulling you back", "Two plates off, feet wider"],
       ["Wrist curls first", "Fingers begin the lift", "Knuckles straight along the forearm"],
     ],
-  }),
-  entry({
-    id: "overhand-curl",
+  })),
+  entry("overhand-curl", () => ({
     name: "Overhand curl",
     synonyms: ["reverse curl"],
     pattern: "upper isolation",
@@ -87,9 +82,8 @@ export const ARM_ISOLATION: readonly Exercise[] = [
       ["Elbows flare", "Straight bar is hard on them", "Take the bent bar"],
       ["Pain on the outer elbow", "Too many sets of gripping", "Leave it for a fortnight"],
     ],
-  }),
-  entry({
-    id: "wrist-curl",
+  })),
+  entry("wrist-curl", () => ({
     name: "Seated wrist curl",
     synonyms: ["forearm curl"],
     pattern: "upper isolation",
@@ -112,9 +106,8 @@ export const ARM_ISOLATION: readonly Exercise[] = [
       ["Fingers let go", "Weight rolls too far", "Stop at the first joint"],
       ["Bounces at the bottom", "Speed hides the range", "One count still, down there"],
     ],
-  }),
-  entry({
-    id: "wrist-raise",
+  })),
+  entry("wrist-raise", () => ({
     name: "Seated wrist raise, palm down",
     synonyms: ["wrist extension", "reverse wrist curl"],
     pattern: "upper isolation",
@@ -134,9 +127,8 @@ export const ARM_ISOLATION: readonly Exercise[] = [
       ["Hand tips to the little finger", "Wrist is turned", "Line the middle knuckle with the forearm"],
       ["Lowering is a drop", "The useful part is lost", "Help it up with the other hand"],
     ],
-  }),
-  entry({
-    id: "hand-squeeze",
+  })),
+  entry("hand-squeeze", () => ({
     name: "Rolled-towel squeeze, held",
     synonyms: ["grip hold", "towel grip"],
     pattern: "upper isolation",
@@ -157,9 +149,8 @@ export const ARM_ISOLATION: readonly Exercise[] = [
       ["Thumb does nothing", "Towel lies in the fingers", "Seat it in the palm's fold"],
       ["Hand stays clenched after", "No opening between", "Spread the fingers for five seconds"],
     ],
-  }),
-  entry({
-    id: "overhead-extension",
+  })),
+  entry("overhead-extension", () => ({
     name: "Overhead triceps extension",
     synonyms: ["triceps overhead press", "two-hand overhead extension"],
     pattern: "upper isolation",
@@ -183,9 +174,8 @@ export const ARM_ISOLATION: readonly Exercise[] = [
       ["Elbows spread wide", "Weight is heavy behind the head", "One size down"],
       ["Weight taps the neck", "Lowering is out of sight", "Shorten the way, ask for a spotter"],
     ],
-  }),
-  entry({
-    id: "lying-extension",
+  })),
+  entry("lying-extension", () => ({
     name: "Lying triceps extension",
     synonyms: ["bench triceps extension"],
     pattern: "upper isolation",
@@ -204,5 +194,5 @@ export const ARM_ISOLATION: readonly Exercise[] = [
       ["Inner elbow aches", "Straight bar or too much of it", "Two dumbbells, palms facing"],
       ["Bar drifts to the face", "Tired with nobody near", "End two earlier, or ask for a spotter"],
     ],
-  }),
+  })),
 ];

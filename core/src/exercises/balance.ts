@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** The challenge is to stay up. Something firm is always within reach. */
-export const BALANCE: readonly Exercise[] = [
-  entry({
-    id: "weight-shifts",
+export const BALANCE: readonly Listed[] = [
+  entry("weight-shifts", () => ({
     name: "Weight shifts at counter",
     synonyms: ["side-to-side weight shift"],
     pattern: "balance",
@@ -26,9 +24,8 @@ export const BALANCE: readonly Exercise[] = [
       ["Hands press down", "Trust is still growing", "One finger fewer each week"],
       ["Knees lock", "Holding on with the joints", "Unlock them before each shift"],
     ],
-  }),
-  entry({
-    id: "one-leg-stand",
+  })),
+  entry("one-leg-stand", () => ({
     name: "One-leg stand, free",
     synonyms: ["single-leg balance"],
     pattern: "balance",
@@ -48,9 +45,8 @@ export const BALANCE: readonly Exercise[] = [
       ["Ankle rolls and wobbles", "Foot is asleep", "Shoes off, spread the toes"],
       ["Holds the breath", "Too hard to hurry", "Count breaths, not seconds"],
     ],
-  }),
-  entry({
-    id: "heel-to-toe-walk",
+  })),
+  entry("heel-to-toe-walk", () => ({
     name: "Heel-to-toe walk",
     synonyms: ["tandem walk"],
     pattern: "balance",
@@ -71,9 +67,8 @@ export const BALANCE: readonly Exercise[] = [
       ["Feet turn out", "Wider base without saying so", "Second toes on the line"],
       ["Hurries to stay up", "Speed hides the wobble", "Pause on every fourth step"],
     ],
-  }),
-  entry({
-    id: "one-leg-reach",
+  })),
+  entry("one-leg-reach", () => ({
     name: "One-leg reach to three marks",
     synonyms: ["star reach", "clock reach"],
     pattern: "balance",
@@ -93,9 +88,8 @@ export const BALANCE: readonly Exercise[] = [
       ["Knee falls inward", "Hip of that side gives", "Shorter reaches, mirror ahead"],
       ["Trunk folds to reach", "Arm-length thinking", "Sit a little instead of leaning"],
     ],
-  }),
-  entry({
-    id: "half-dome-stand",
+  })),
+  entry("half-dome-stand", () => ({
     name: "Half-dome stand",
     synonyms: ["stand on dome", "wobble stand"],
     pattern: "balance",
@@ -116,5 +110,5 @@ export const BALANCE: readonly Exercise[] = [
       ["Arms flail", "Knees are locked", "Bend them a little, look ahead"],
       ["Jumps off forward", "Balance lost in front", "Keep the rail hand until the end"],
     ],
-  }),
+  })),
 ];

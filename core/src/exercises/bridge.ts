@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Hip extension with the back or the shoulders supported. */
-export const BRIDGE: readonly Exercise[] = [
-  entry({
-    id: "floor-bridge",
+export const BRIDGE: readonly Listed[] = [
+  entry("floor-bridge", () => ({
     name: "Floor bridge",
     synonyms: ["glute bridge", "two-leg bridge"],
     pattern: "bridge",
@@ -22,9 +20,8 @@ export const BRIDGE: readonly Exercise[] = [
       ["Ribs flare at the top", "Lifting with the low back", "Stop a little lower and breathe out"],
       ["Knees fall apart", "Feet have turned outwards", "Hold a cushion between the knees"],
     ],
-  }),
-  entry({
-    id: "floor-bridge-pause",
+  })),
+  entry("floor-bridge-pause", () => ({
     name: "Floor bridge, three-second pause",
     synonyms: ["bridge with hold", "paused glute bridge"],
     pattern: "bridge",
@@ -43,9 +40,8 @@ export const BRIDGE: readonly Exercise[] = [
       ["Shoulders creep up the mat", "Feet push along instead of down", "Press straight down through the heels"],
       ["Neck strains", "The head presses into the floor", "Lay a thin folded towel under the head"],
     ],
-  }),
-  entry({
-    id: "floor-bridge-load",
+  })),
+  entry("floor-bridge-load", () => ({
     name: "Floor bridge with load on hips",
     synonyms: ["weighted glute bridge", "loaded floor bridge"],
     pattern: "bridge",
@@ -64,9 +60,8 @@ export const BRIDGE: readonly Exercise[] = [
       ["Only half the height is reached", "Too heavy to finish", "Choose the load of twelve full repetitions"],
       ["Toes lift and heels dig", "Feet are far away", "Plant the whole sole nearer to the seat"],
     ],
-  }),
-  entry({
-    id: "one-leg-bridge",
+  })),
+  entry("one-leg-bridge", () => ({
     name: "One-leg floor bridge",
     synonyms: ["single-leg glute bridge", "one-foot bridge"],
     pattern: "bridge",
@@ -89,9 +84,8 @@ export const BRIDGE: readonly Exercise[] = [
         "Bring the heel closer and press the whole sole",
       ],
     ],
-  }),
-  entry({
-    id: "bench-bridge",
+  })),
+  entry("bench-bridge", () => ({
     name: "Bridge, shoulders on bench",
     synonyms: ["bodyweight hip thrust", "bench glute bridge"],
     pattern: "bridge",
@@ -110,9 +104,8 @@ export const BRIDGE: readonly Exercise[] = [
       ["Head tips backwards at the top", "Eyes follow the ceiling", "Keep looking at a mark ahead"],
       ["Shins slope away at the top", "Feet are far out", "Step the feet in until the shins stand up"],
     ],
-  }),
-  entry({
-    id: "hip-thrust",
+  })),
+  entry("hip-thrust", () => ({
     name: "Barbell hip thrust",
     synonyms: ["loaded hip thrust", "bench hip thrust"],
     pattern: "bridge",
@@ -137,9 +130,8 @@ export const BRIDGE: readonly Exercise[] = [
       ["Back arches to finish", "Load is above what the buttocks lock out", "Take off a tenth and tuck the ribs"],
       ["Bench slides back", "Nothing stands behind it", "Push it against the wall or a loaded rack"],
     ],
-  }),
-  entry({
-    id: "floor-bridge-feet-raised",
+  })),
+  entry("floor-bridge-feet-raised", () => ({
     name: "Floor bridge, feet on 30 cm",
     synonyms: ["elevated glute bridge", "feet-up bridge"],
     pattern: "bridge",
@@ -157,9 +149,8 @@ export const BRIDGE: readonly Exercise[] = [
       ["Lower back does the lifting", "Knees are too straight", "Slide nearer so the shins stand upright"],
       ["Cramps behind the thigh", "New length for that muscle", "Do half the repetitions, rest, and repeat"],
     ],
-  }),
-  entry({
-    id: "marching-bridge",
+  })),
+  entry("marching-bridge", () => ({
     name: "Marching floor bridge",
     synonyms: ["bridge march", "alternating bridge"],
     pattern: "bridge",
@@ -177,9 +168,8 @@ export const BRIDGE: readonly Exercise[] = [
       ["Seat sinks as the set goes on", "The march outlasts the bridge", "Come down after six steps and start anew"],
       ["Marches with straight legs", "Foot is kicked instead of lifted", "Raise the knee, let the foot hang"],
     ],
-  }),
-  entry({
-    id: "one-leg-hip-thrust",
+  })),
+  entry("one-leg-hip-thrust", () => ({
     name: "One-leg hip thrust, shoulders on bench",
     synonyms: ["single-leg hip thrust", "one-leg bench bridge"],
     pattern: "bridge",
@@ -205,5 +195,5 @@ export const BRIDGE: readonly Exercise[] = [
       ["Foot walks away from the bench", "Socks or a dusty floor", "Bare foot or a rubber mat under it"],
       ["Pushes through the toes", "Shin slopes forward at the top", "Move the foot a shoe length out"],
     ],
-  }),
+  })),
 ];

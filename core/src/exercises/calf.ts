@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Raising the heels, from a chair to one leg with a load. */
-export const CALF: readonly Exercise[] = [
-  entry({
-    id: "calf-raise-seated",
+export const CALF: readonly Listed[] = [
+  entry("calf-raise-seated", () => ({
     name: "Seated calf raise",
     synonyms: ["seated heel raise", "chair heel lift"],
     pattern: "lower isolation",
@@ -22,9 +20,8 @@ export const CALF: readonly Exercise[] = [
       ["Weight rolls to the little toe", "Ankles turn outwards", "Press the big toe on a coin"],
       ["Feels far too easy", "Body weight on the thighs is small", "Rest a filled bag on the knees, or stand up"],
     ],
-  }),
-  entry({
-    id: "calf-raise-wall",
+  })),
+  entry("calf-raise-wall", () => ({
     name: "Calf raise, hands on wall",
     synonyms: ["standing heel raise", "two-leg calf raise"],
     pattern: "lower isolation",
@@ -44,9 +41,8 @@ export const CALF: readonly Exercise[] = [
       ["Bounces at the bottom", "Tendon does the work", "Rest one count with heels down"],
       ["Ankles bow outwards at the top", "Push goes through the outer toes", "Squeeze a rolled sock between the heels"],
     ],
-  }),
-  entry({
-    id: "calf-raise-step",
+  })),
+  entry("calf-raise-step", () => ({
     name: "Calf raise on step",
     synonyms: ["deficit heel raise", "full-range calf raise"],
     pattern: "lower isolation",
@@ -69,9 +65,8 @@ export const CALF: readonly Exercise[] = [
       ["Lower half is skipped", "Stretch at the bottom feels strong", "Sink only half way for two weeks"],
       ["Knees bend and push", "Thighs lend a hand", "Keep the knees as they were at the start"],
     ],
-  }),
-  entry({
-    id: "calf-raise-two-up",
+  })),
+  entry("calf-raise-two-up", () => ({
     name: "Calf raise, two up and one down",
     synonyms: ["two-up one-down heel raise", "eccentric heel drop"],
     pattern: "lower isolation",
@@ -99,9 +94,8 @@ export const CALF: readonly Exercise[] = [
       ["Shift happens half way up", "Hurrying to the lowering", "Stand still on both at the top first"],
       ["Grips the rail tightly", "Balance is uncertain on one foot", "Turn sideways to the rail and use a flat hand"],
     ],
-  }),
-  entry({
-    id: "one-leg-calf-raise",
+  })),
+  entry("one-leg-calf-raise", () => ({
     name: "One-leg calf raise, floor",
     synonyms: ["single-leg heel raise", "one-foot calf raise"],
     pattern: "lower isolation",
@@ -129,9 +123,8 @@ export const CALF: readonly Exercise[] = [
       ],
       ["Rocks back between repetitions", "Resting on the heel", "Keep the pressure under the ball of the foot"],
     ],
-  }),
-  entry({
-    id: "one-leg-calf-raise-step",
+  })),
+  entry("one-leg-calf-raise-step", () => ({
     name: "One-leg calf raise on step",
     synonyms: ["single-leg deficit heel raise", "full-range one-leg calf raise"],
     pattern: "lower isolation",
@@ -158,9 +151,8 @@ export const CALF: readonly Exercise[] = [
       ["Speeds up towards the end", "Using rebound to finish", "Stop the set when the pause is lost"],
       ["Soreness at the heel cord next day", "More stretch than it is used to", "Stay above level for a week"],
     ],
-  }),
-  entry({
-    id: "one-leg-calf-raise-loaded",
+  })),
+  entry("one-leg-calf-raise-loaded", () => ({
     name: "One-leg calf raise with weight",
     synonyms: ["weighted single-leg heel raise", "dumbbell calf raise"],
     pattern: "lower isolation",
@@ -185,9 +177,8 @@ export const CALF: readonly Exercise[] = [
       ["Rail hand pulls", "Balance and load came together", "Weight down, ten without it, then again"],
       ["Toes claw the step", "Foot slides off its edge", "Move the foot forward by a toe's length"],
     ],
-  }),
-  entry({
-    id: "calf-raise-bent-knee",
+  })),
+  entry("calf-raise-bent-knee", () => ({
     name: "Seated calf raise with load",
     synonyms: ["bent-knee calf raise", "soleus raise"],
     pattern: "lower isolation",
@@ -209,5 +200,5 @@ export const CALF: readonly Exercise[] = [
       ["Short, quick pulses", "Load too light or attention gone", "Pause at both ends and add weight"],
       ["Hands lift the weight", "Arms help past the middle", "Only steady it with open palms"],
     ],
-  }),
+  })),
 ];

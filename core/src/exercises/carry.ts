@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Walking while holding a load: two hands, in front, one side, at the shoulder, overhead. */
-export const CARRY: readonly Exercise[] = [
-  entry({
-    id: "loaded-march",
+export const CARRY: readonly Listed[] = [
+  entry("loaded-march", () => ({
     name: "March on the spot with two loads",
     synonyms: ["stationary carry", "loaded marching"],
     pattern: "carry",
@@ -26,9 +24,8 @@ export const CARRY: readonly Exercise[] = [
       ["Shoulders climb", "Weights are more than light", "Take the next size down"],
       ["Creeps forward on the floor", "Weight rolls to the toes", "Stand between two strips of tape"],
     ],
-  }),
-  entry({
-    id: "carry-two-hand",
+  })),
+  entry("carry-two-hand", () => ({
     name: "Two-hand carry",
     synonyms: ["farmer's carry", "farmer's walk"],
     pattern: "carry",
@@ -47,9 +44,8 @@ export const CARRY: readonly Exercise[] = [
       ["Steps get quick and short of breath", "Load is running the walk", "Shorten the way by ten metres"],
       ["Fingers slip before the end", "Grip is the weakest link", "Rest half-way, or use thinner handles"],
     ],
-  }),
-  entry({
-    id: "bag-hug-carry",
+  })),
+  entry("bag-hug-carry", () => ({
     name: "Bag carried in both arms",
     synonyms: ["bear-hug carry", "sandbag carry"],
     pattern: "carry",
@@ -69,9 +65,8 @@ export const CARRY: readonly Exercise[] = [
       ["Breath gets squeezed", "Arms clamp too hard", "Link the wrists underneath instead"],
       ["Cannot see the floor", "Bag is tall", "Fold its top over, walk a cleared way"],
     ],
-  }),
-  entry({
-    id: "goblet-carry",
+  })),
+  entry("goblet-carry", () => ({
     name: "Front-held carry",
     synonyms: ["goblet carry", "front carry"],
     pattern: "carry",
@@ -90,9 +85,8 @@ export const CARRY: readonly Exercise[] = [
       ["Upper back rounds over it", "Weight is held away", "Let it touch the shirt"],
       ["Waddles with wide feet", "Fear of the knees meeting it", "Raise it to collarbone height"],
     ],
-  }),
-  entry({
-    id: "suitcase-carry",
+  })),
+  entry("suitcase-carry", () => ({
     name: "One-side carry",
     synonyms: ["suitcase carry", "single-arm carry"],
     pattern: "carry",
@@ -113,9 +107,8 @@ export const CARRY: readonly Exercise[] = [
       ["Weight drags that shoulder down", "Arm hangs slack", "Draw the shoulder back before stepping off"],
       ["Path curves to one side", "Hips swing under the load", "Walk along a tape line and look far ahead"],
     ],
-  }),
-  entry({
-    id: "rack-carry",
+  })),
+  entry("rack-carry", () => ({
     name: "One-side shoulder-height carry",
     synonyms: ["rack carry", "front-rack carry"],
     pattern: "carry",
@@ -140,9 +133,8 @@ export const CARRY: readonly Exercise[] = [
       ["Wrist bends under the handle", "Handle sits in the fingers", "Seat it deep across the palm"],
       ["Elbow flies out sideways", "Shoulder is tired from pressing", "Do the carries earlier in the session"],
     ],
-  }),
-  entry({
-    id: "overhead-carry",
+  })),
+  entry("overhead-carry", () => ({
     name: "One-arm overhead carry",
     synonyms: ["waiter's carry", "overhead walk"],
     pattern: "carry",
@@ -164,9 +156,8 @@ export const CARRY: readonly Exercise[] = [
       ["Elbow softens while walking", "Load or way is too long", "Ten metres less and one size lighter"],
       ["Back bends to stay under it", "Ribs open to find height", "Let the other hand rest on the lower ribs"],
     ],
-  }),
-  entry({
-    id: "hex-bar-carry",
+  })),
+  entry("hex-bar-carry", () => ({
     name: "Hex-bar carry",
     synonyms: ["heavy two-hand carry", "frame carry", "trap-bar carry"],
     pattern: "carry",
@@ -190,9 +181,8 @@ export const CARRY: readonly Exercise[] = [
         "Finish two steps before the fingers do",
       ],
     ],
-  }),
-  entry({
-    id: "carry-mixed",
+  })),
+  entry("carry-mixed", () => ({
     name: "Carry, one overhead and one down",
     synonyms: ["mixed carry", "cross carry"],
     pattern: "carry",
@@ -216,5 +206,5 @@ export const CARRY: readonly Exercise[] = [
       ["High arm bends after ten steps", "Shoulder is used up by pressing", "Put this first, before the presses"],
       ["Swap is wild", "Weights change hands in the air", "Set both down and lift them again"],
     ],
-  }),
+  })),
 ];

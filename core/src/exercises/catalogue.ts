@@ -7,6 +7,7 @@ import { CARRY } from "./carry.ts";
 import { CONDITIONING } from "./conditioning.ts";
 import { DEADLIFT } from "./deadlift.ts";
 import { DIP } from "./dip.ts";
+import type { Listed } from "./entry.ts";
 import { FRONT_TRUNK } from "./front-trunk.ts";
 import { HINGE } from "./hinge.ts";
 import { HORIZONTAL_PULL } from "./horizontal-pull.ts";
@@ -28,6 +29,7 @@ import { SIDE_PLANK_LADDER } from "./ladders/side-plank.ts";
 import { SINGLE_LEG_LADDER } from "./ladders/single-leg.ts";
 import { SQUAT_LADDER } from "./ladders/squat.ts";
 import { STEP_UP_LADDER } from "./ladders/step-up.ts";
+import { ListedExercises } from "./listed-exercises.ts";
 import { LOCOMOTION } from "./locomotion.ts";
 import { LOWER_ISOLATION } from "./lower-isolation.ts";
 import { LUNGE } from "./lunge.ts";
@@ -51,7 +53,7 @@ import { VERTICAL_PULL } from "./vertical-pull.ts";
 import { VERTICAL_PUSH } from "./vertical-push.ts";
 import { WARM_UP } from "./warm-up.ts";
 
-const EXERCISES: readonly Exercise[] = [
+const EXERCISES: readonly Listed[] = [
   ...SQUAT,
   ...SQUAT_SUPPORT,
   ...HINGE,
@@ -110,20 +112,25 @@ const LADDERS: readonly Ladder[] = [
   JUMP_LADDER,
 ];
 
+function assertOnce(ids: readonly string[]): void {
+  if (new Set(ids).size === ids.length) return;
+  const twice = ids.find((id, i) => ids.indexOf(id) !== i);
+  throw new RangeError(`Cannot assemble a catalogue as every id must be there once: "${twice}" is there twice`);
+}
+
+function idsOf(exercises: readonly { readonly id: string }[], ladders: readonly Ladder[]): readonly string[] {
+  return [...exercises.map(({ id }) => id), ...ladders.map(({ id }) => `ladder ${id}`)];
+}
+
 /**
  * A catalogue ready to look up, in the order of its entries.
  *
  * @throws RangeError when two exercises or two ladders have the same id
  */
 export function assemble(exercises: readonly Exercise[], ladders: readonly Ladder[]): Catalogue {
-  const byId = new Map(exercises.map((exercise) => [exercise.id, exercise]));
-  const ladderIds = new Set(ladders.map(({ id }) => id));
-  if (byId.size !== exercises.length || ladderIds.size !== ladders.length) {
-    const ids = [...exercises.map(({ id }) => id), ...ladders.map(({ id }) => `ladder ${id}`)];
-    const twice = ids.find((id, i) => ids.indexOf(id) !== i);
-    throw new RangeError(`Cannot assemble a catalogue as every id must be there once: "${twice}" is there twice`);
-  }
-  return { exercises: byId, ladders };
+  assertOnce(idsOf(exercises, ladders));
+  return { exercises: new Map(exercises.map((exercise) => [exercise.id, exercise])), ladders };
 }
 
-export const CATALOGUE: Catalogue = assemble(EXERCISES, LADDERS);
+assertOnce(idsOf(EXERCISES, LADDERS));
+export const CATALOGUE: Catalogue = { exercises: new ListedExercises(EXERCISES), ladders: LADDERS };

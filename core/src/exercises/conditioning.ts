@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Conditioning with a machine, a sled, ropes or the floor, dosed by minutes or metres. */
-export const CONDITIONING: readonly Exercise[] = [
-  entry({
-    id: "elliptical",
+export const CONDITIONING: readonly Listed[] = [
+  entry("elliptical", () => ({
     name: "Elliptical",
     synonyms: ["cross trainer"],
     pattern: "locomotion",
@@ -25,9 +23,8 @@ export const CONDITIONING: readonly Exercise[] = [
       ["Hangs on the handles", "Resistance is too high", "Two levels down"],
       ["Knees drift inward", "Feet at the outer edge", "Move them under the hips"],
     ],
-  }),
-  entry({
-    id: "stair-machine",
+  })),
+  entry("stair-machine", () => ({
     name: "Stair machine",
     synonyms: ["stair climber"],
     pattern: "locomotion",
@@ -48,9 +45,8 @@ export const CONDITIONING: readonly Exercise[] = [
       ["Only toes on the stair", "Feet fall behind", "Step earlier and further in"],
       ["Folded at the waist", "Tired back", "Two minutes on, one off"],
     ],
-  }),
-  entry({
-    id: "uphill-walk",
+  })),
+  entry("uphill-walk", () => ({
     name: "Uphill treadmill walk",
     synonyms: ["incline walk"],
     pattern: "locomotion",
@@ -70,9 +66,8 @@ export const CONDITIONING: readonly Exercise[] = [
       ["Calves burn early", "Up on the toes", "Heels down, shorter stride"],
       ["Bends at the waist", "Looking at the display", "Eyes to the horizon"],
     ],
-  }),
-  entry({
-    id: "sled-push",
+  })),
+  entry("sled-push", () => ({
     name: "Sled push",
     synonyms: ["prowling push", "weighted sled drive"],
     pattern: "locomotion",
@@ -94,9 +89,8 @@ export const CONDITIONING: readonly Exercise[] = [
       ["Tiny shuffling steps", "Load is for a stop, not a walk", "A third less"],
       ["Slips", "Floor or soles are smooth", "Change the lane"],
     ],
-  }),
-  entry({
-    id: "rope-waves",
+  })),
+  entry("rope-waves", () => ({
     name: "Heavy-rope waves",
     synonyms: ["battle rope waves"],
     pattern: "locomotion",
@@ -118,9 +112,8 @@ export const CONDITIONING: readonly Exercise[] = [
       ["Shoulders up at the ears", "Arms work alone", "Ten seconds, rest, again"],
       ["Back rounds over the ropes", "Legs have gone straight", "Sit back a hand"],
     ],
-  }),
-  entry({
-    id: "hands-feet-crawl",
+  })),
+  entry("hands-feet-crawl", () => ({
     name: "Crawl on hands and feet",
     synonyms: ["quadruped crawl", "low crawl"],
     pattern: "locomotion",
@@ -145,5 +138,5 @@ export const CONDITIONING: readonly Exercise[] = [
       ["Same-side hand and foot move", "Rhythm is lost", "Say hand, foot, slowly"],
       ["Wrists hurt", "Long way on bent palms", "Two metres, or fists on a mat"],
     ],
-  }),
+  })),
 ];

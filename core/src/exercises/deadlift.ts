@@ -1,13 +1,11 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** A pull from the floor is set down and gripped afresh, which takes a second more. */
 const RESET_S_PER_REP = 5;
 
 /** Hinges with a bar. */
-export const DEADLIFT: readonly Exercise[] = [
-  entry({
-    id: "hex-bar-deadlift",
+export const DEADLIFT: readonly Listed[] = [
+  entry("hex-bar-deadlift", () => ({
     name: "Hex-bar deadlift, high handles",
     synonyms: ["trap-bar deadlift", "hex deadlift"],
     pattern: "hinge",
@@ -35,9 +33,8 @@ export const DEADLIFT: readonly Exercise[] = [
       ["Hips rise first", "Starting position is too low", "Begin with the shins steeper"],
       ["Plates crash", "The lowering is dropped", "Use a load that can be lowered in two counts"],
     ],
-  }),
-  entry({
-    id: "barbell-rdl",
+  })),
+  entry("barbell-rdl", () => ({
     name: "Barbell Romanian deadlift",
     synonyms: ["straight-leg-style barbell deadlift", "bar RDL"],
     pattern: "hinge",
@@ -60,9 +57,8 @@ export const DEADLIFT: readonly Exercise[] = [
       ],
       ["Grip opens before the legs tire", "Hands limit the set", "Chalk, or straps for the last sets"],
     ],
-  }),
-  entry({
-    id: "barbell-deadlift-blocks",
+  })),
+  entry("barbell-deadlift-blocks", () => ({
     name: "Barbell deadlift from blocks",
     synonyms: ["block pull", "raised deadlift", "rack pull low"],
     pattern: "hinge",
@@ -89,9 +85,8 @@ export const DEADLIFT: readonly Exercise[] = [
       ["Finishes leaning back", "Top position is overdone", "Stand only as tall as beside a wall"],
       ["Blocks wander between repetitions", "Plates land unevenly", "Set non-slip mats under the blocks"],
     ],
-  }),
-  entry({
-    id: "barbell-deadlift",
+  })),
+  entry("barbell-deadlift", () => ({
     name: "Barbell deadlift from floor",
     synonyms: ["conventional deadlift", "deadlift"],
     pattern: "hinge",
@@ -135,9 +130,8 @@ export const DEADLIFT: readonly Exercise[] = [
       ],
       ["One hip rises sooner", "Feet are uneven or turned apart", "Set the feet by the ring marks of the bar"],
     ],
-  }),
-  entry({
-    id: "barbell-deadlift-pause",
+  })),
+  entry("barbell-deadlift-pause", () => ({
     name: "Barbell deadlift, pause below knee",
     synonyms: ["paused deadlift", "stop deadlift"],
     pattern: "hinge",
@@ -173,9 +167,8 @@ export const DEADLIFT: readonly Exercise[] = [
       ["Hips shoot up to restart", "Legs were straight too soon", "Pause two fingers lower, knees still bent"],
       ["Pause gets shorter each time", "Load is chosen by the full lift", "Take a tenth off and count aloud"],
     ],
-  }),
-  entry({
-    id: "barbell-deadlift-deficit",
+  })),
+  entry("barbell-deadlift-deficit", () => ({
     name: "Barbell deadlift from low platform",
     synonyms: ["deficit deadlift", "deadlift standing on plate"],
     pattern: "hinge",
@@ -220,5 +213,5 @@ export const DEADLIFT: readonly Exercise[] = [
       ["Shins knock the bar forward", "Weight sits on the toes down there", "Lean back into the heels before pulling"],
       ["Platform rocks", "Plates stacked without a board", "One wide step, non-slip side up"],
     ],
-  }),
+  })),
 ];

@@ -1,13 +1,11 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /**
  * Pushing down between two supports. The push line runs down the trunk; it is filed with the horizontal pushes. The
  * bench dip stands on no ladder: it asks for more shoulder extension than bars or rings and gives the triceps less.
  */
-export const DIP: readonly Exercise[] = [
-  entry({
-    id: "chair-press-up",
+export const DIP: readonly Listed[] = [
+  entry("chair-press-up", () => ({
     name: "Seated press-up from chair arms",
     synonyms: ["chair dip, feet helping", "armchair press-up"],
     pattern: "horizontal push",
@@ -26,9 +24,8 @@ export const DIP: readonly Exercise[] = [
       ["Shoulders rise to the ears", "Arms straighten but the body hangs", "Press on until the neck is long"],
       ["Palms hurt on the edges", "Chair arms are narrow", "Fold a towel over each arm"],
     ],
-  }),
-  entry({
-    id: "narrow-push-up-60",
+  })),
+  entry("narrow-push-up-60", () => ({
     name: "Narrow push-up, hands on 60 cm",
     synonyms: ["close-hands bench push-up", "triceps push-up raised"],
     pattern: "horizontal push",
@@ -49,9 +46,8 @@ export const DIP: readonly Exercise[] = [
       ["Wrists complain", "Hands turned in at a sharp angle", "Grip the sides of the box instead"],
       ["Stops high every time", "Triceps meet their limit there", "Use the counter for full range first"],
     ],
-  }),
-  entry({
-    id: "assisted-dip",
+  })),
+  entry("assisted-dip", () => ({
     name: "Assisted dip machine",
     synonyms: ["machine-assisted dip"],
     pattern: "horizontal push",
@@ -81,9 +77,8 @@ export const DIP: readonly Exercise[] = [
       ],
       ["Pad jerks at the top", "Arms lock with a snap", "Slow the last hand's width"],
     ],
-  }),
-  entry({
-    id: "dip-support-hold",
+  })),
+  entry("dip-support-hold", () => ({
     name: "Support hold on bars",
     synonyms: ["top of dip hold", "straight-arm support"],
     pattern: "horizontal push",
@@ -108,9 +103,8 @@ export const DIP: readonly Exercise[] = [
       ["Elbows bend a little", "Time has run past the strength", "Shorten the hold to half"],
       ["Body sways to and fro", "Feet came off with a swing", "Lift the feet slower, cross the ankles"],
     ],
-  }),
-  entry({
-    id: "lowering-dip",
+  })),
+  entry("lowering-dip", () => ({
     name: "Lowering-only dip",
     synonyms: ["negative dip", "eccentric dip"],
     pattern: "horizontal push",
@@ -140,9 +134,8 @@ export const DIP: readonly Exercise[] = [
       ["Chest caves at the end", "Going lower than level", "Tape a mark on the upright and stop there"],
       ["Pinch in front of the shoulder", "Elbows drift out", "Stop, and keep to the machine this week"],
     ],
-  }),
-  entry({
-    id: "dip",
+  })),
+  entry("dip", () => ({
     name: "Parallel-bar dip",
     synonyms: ["bar dip", "chest dip"],
     pattern: "horizontal push",
@@ -164,9 +157,8 @@ export const DIP: readonly Exercise[] = [
       ["Legs swing to help", "Reserve is spent", "Cross the ankles and end one earlier"],
       ["Shoulders lead, elbows follow", "Bars are too wide", "Use the narrow end of the bars"],
     ],
-  }),
-  entry({
-    id: "dip-loaded",
+  })),
+  entry("dip-loaded", () => ({
     name: "Parallel-bar dip with added load",
     synonyms: ["weighted dip", "belt dip"],
     pattern: "horizontal push",
@@ -187,9 +179,8 @@ export const DIP: readonly Exercise[] = [
       ["Plate bangs the knees", "Chain is long or the start was hurried", "Shorten it and wait for stillness"],
       ["Jumps off at the end", "No box under the feet", "Slide the box back before the last one"],
     ],
-  }),
-  entry({
-    id: "ring-support-hold",
+  })),
+  entry("ring-support-hold", () => ({
     name: "Support hold on rings",
     synonyms: ["ring support"],
     pattern: "horizontal push",
@@ -216,9 +207,8 @@ export const DIP: readonly Exercise[] = [
       ["Straps rub the arms raw", "Hands are behind the hips", "Bring the rings forward, wear sleeves"],
       ["Shaking from the first second", "New to an unsteady support", "Three holds of five seconds"],
     ],
-  }),
-  entry({
-    id: "ring-dip",
+  })),
+  entry("ring-dip", () => ({
     name: "Ring dip",
     synonyms: ["dip on gymnastic rings"],
     pattern: "horizontal push",
@@ -240,5 +230,5 @@ export const DIP: readonly Exercise[] = [
       ["Bounces between repetitions", "Support at the top is skipped", "Hold each top for one breath"],
       ["Front of the shoulder aches later", "Range and wobble together", "Holds only for two weeks"],
     ],
-  }),
+  })),
 ];

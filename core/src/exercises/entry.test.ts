@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { type Entry, entry } from "./entry.ts";
+import { type Entry, entry, wholeEntry } from "./entry.ts";
 
 const SAID: Entry = {
   id: "made-up",
@@ -22,7 +22,7 @@ const SAID: Entry = {
 
 describe("entry", () => {
   test("fills in what is usual", () => {
-    const made = entry(SAID);
+    const made = wholeEntry(SAID);
     expect(made).toMatchObject({
       amounts: "reps",
       mode: "dynamic",
@@ -39,28 +39,47 @@ describe("entry", () => {
   test.each(["one arm", "one leg", "split stance"] as const)(
     "%s is done on each side, with a change of sides",
     (limb) => {
-      expect(entry({ ...SAID, limb })).toMatchObject({ eachSide: true, switchS: 5 });
+      expect(wholeEntry({ ...SAID, limb })).toMatchObject({ eachSide: true, switchS: 5 });
     },
   );
 
   test("what is said wins over what is usual", () => {
-    const made = entry({ ...SAID, limb: "one leg", eachSide: false, secondsPerRep: 7, setupS: 99, amounts: "time" });
+    const made = wholeEntry({
+      ...SAID,
+      limb: "one leg",
+      eachSide: false,
+      secondsPerRep: 7,
+      setupS: 99,
+      amounts: "time",
+    });
     expect(made).toMatchObject({ eachSide: false, switchS: 0, secondsPerRep: 7, setupS: 99, amounts: "time" });
   });
 
   test("a hold range makes a hold, a carry is in metres, a jump in contacts", () => {
     const hold = { from: 10, to: 60, step: 5 };
-    expect(entry({ ...SAID, hold })).toMatchObject({ amounts: "hold", mode: "hold", hold });
-    expect(entry({ ...SAID, pattern: "carry" })).toMatchObject({ amounts: "metres", mode: "dynamic" });
-    expect(entry({ ...SAID, pattern: "jump" })).toMatchObject({ amounts: "contacts", mode: "ballistic" });
+    expect(wholeEntry({ ...SAID, hold })).toMatchObject({ amounts: "hold", mode: "hold", hold });
+    expect(wholeEntry({ ...SAID, pattern: "carry" })).toMatchObject({ amounts: "metres", mode: "dynamic" });
+    expect(wholeEntry({ ...SAID, pattern: "jump" })).toMatchObject({ amounts: "contacts", mode: "ballistic" });
   });
 
   test("one thing needed is a group of one", () => {
-    expect(entry({ ...SAID, needs: ["wall", ["chair", "box"]] }).needs).toEqual([["wall"], ["chair", "box"]]);
+    expect(wholeEntry({ ...SAID, needs: ["wall", ["chair", "box"]] }).needs).toEqual([["wall"], ["chair", "box"]]);
   });
 
   test("a share of body mass adds its source", () => {
     const bodyShare = { share: 0.88, source: "deLeva1996" } as const;
-    expect(entry({ ...SAID, bodyShare }).sources).toEqual(["ours", "deLeva1996"]);
+    expect(wholeEntry({ ...SAID, bodyShare }).sources).toEqual(["ours", "deLeva1996"]);
   });
+});
+
+test("an entry of the catalogue is made only when it is asked for", () => {
+  let asked = 0;
+  const listed = entry("it", () => {
+    asked++;
+    const { id: _, ...said } = SAID;
+    return said;
+  });
+  expect([listed.id, asked]).toEqual(["it", 0]);
+  expect(listed.make()).toEqual(wholeEntry({ ...SAID, id: "it" }));
+  expect(asked).toBe(1);
 });

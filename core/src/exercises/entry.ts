@@ -1,4 +1,4 @@
-import type { Equipment, Exercise, Limb } from "../model/index.ts";
+import type { Equipment, Exercise, ExerciseId, Limb } from "../model/index.ts";
 import { SWITCH_S, timeKindOf, USUAL_TIMES } from "./usual-times.ts";
 
 /** What every entry must say for itself. */
@@ -34,9 +34,9 @@ const ONE_SIDED: readonly Limb[] = ["one arm", "one leg", "split stance"];
  * metres, jumps and throws in contacts; times come from the usual ones of its kind; its sources are our own judgement
  * and that of its body share. All of it can be said otherwise.
  *
- * @example entry({ ...sidePlank, hold: { from: 10, to: 45, step: 5 } }).amounts //=> "hold"
+ * @example wholeEntry({ ...sidePlank, hold: { from: 10, to: 45, step: 5 } }).amounts //=> "hold"
  */
-export function entry({ faults, needs, ...said }: Entry): Exercise {
+export function wholeEntry({ faults, needs, ...said }: Entry): Exercise {
   const eachSide = said.eachSide ?? ONE_SIDED.includes(said.limb);
   const amounts = said.amounts ?? usualAmounts(said);
   const mode = said.mode ?? (amounts === "hold" ? "hold" : amounts === "contacts" ? "ballistic" : "dynamic");
@@ -63,6 +63,17 @@ export function entry({ faults, needs, ...said }: Entry): Exercise {
     needs: groups,
     faults: [faultOf(first), faultOf(second), faultOf(third)],
   };
+}
+
+/** An entry that is made when somebody asks for it: most commands need a few of them, and every page a handful. */
+export interface Listed {
+  readonly id: ExerciseId;
+  readonly make: () => Exercise;
+}
+
+/** An entry of the catalogue under its id, not made yet. */
+export function entry(id: ExerciseId, said: () => Omit<Entry, "id">): Listed {
+  return { id, make: () => wholeEntry({ id, ...said() }) };
 }
 
 function usualAmounts({ hold, pattern }: Pick<Entry, "hold" | "pattern">): Exercise["amounts"] {

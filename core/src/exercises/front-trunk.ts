@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Holding the low back from arching: seated and wall forms, dead bugs, planks, roll-outs. */
-export const FRONT_TRUNK: readonly Exercise[] = [
-  entry({
-    id: "seated-thigh-press",
+export const FRONT_TRUNK: readonly Listed[] = [
+  entry("seated-thigh-press", () => ({
     name: "Seated forearm press onto thighs",
     synonyms: ["seated isometric crunch", "thigh press hold"],
     pattern: "anti-extension",
@@ -26,9 +24,8 @@ export const FRONT_TRUNK: readonly Exercise[] = [
       ["Shoulders bunch up", "Pushing with the hands", "Turn the palms up and press with the forearm"],
       ["Cheeks puff and colour", "Breath held behind the effort", "Press half as hard for half the time"],
     ],
-  }),
-  entry({
-    id: "seated-march",
+  })),
+  entry("seated-march", () => ({
     name: "Seated tall march",
     synonyms: ["chair march", "seated knee lift"],
     pattern: "anti-extension",
@@ -50,9 +47,8 @@ export const FRONT_TRUNK: readonly Exercise[] = [
       ],
       ["Feet slap the floor", "Marching too quickly", "Count two up and two down"],
     ],
-  }),
-  entry({
-    id: "seated-lean-hold",
+  })),
+  entry("seated-lean-hold", () => ({
     name: "Seated lean-back hold",
     synonyms: ["chair lean hold"],
     pattern: "anti-extension",
@@ -72,9 +68,8 @@ export const FRONT_TRUNK: readonly Exercise[] = [
       ["Feet come off the floor", "Weight is behind the seat", "Hook the feet under a bag or lean less"],
       ["Chin leads backwards", "Looking at the ceiling", "Choose a spot at eye level ahead"],
     ],
-  }),
-  entry({
-    id: "wall-forearm-plank",
+  })),
+  entry("wall-forearm-plank", () => ({
     name: "Forearm plank against wall",
     synonyms: ["standing plank", "wall plank"],
     pattern: "anti-extension",
@@ -95,9 +90,8 @@ export const FRONT_TRUNK: readonly Exercise[] = [
       ["Seat sticks out behind", "Feet are too close to lean", "Step back until the line is straight"],
       ["Elbows ache on the wall", "Hard, bare surface", "Put a folded towel under the forearms"],
     ],
-  }),
-  entry({
-    id: "hands-knees-brace",
+  })),
+  entry("hands-knees-brace", () => ({
     name: "Hands-and-knees brace with breath",
     synonyms: ["quadruped brace"],
     pattern: "anti-extension",
@@ -119,9 +113,8 @@ export const FRONT_TRUNK: readonly Exercise[] = [
       ["Hands go numb or ache", "Long time on flat palms", "Rest on fists or forearms on a cushion"],
       ["Breath is short", "Ribs held tight all through", "Sigh out first, then begin again"],
     ],
-  }),
-  entry({
-    id: "dead-bug",
+  })),
+  entry("dead-bug", () => ({
     name: "Dead bug, heel taps",
     synonyms: ["lying heel taps"],
     pattern: "anti-extension",
@@ -139,9 +132,8 @@ export const FRONT_TRUNK: readonly Exercise[] = [
       ["Both knees drift to the chest", "Hip muscles tire", "Rest the feet down after every four taps"],
       ["Neck strains to watch", "No support for the head", "Slip a folded towel under it"],
     ],
-  }),
-  entry({
-    id: "dead-bug-opposite",
+  })),
+  entry("dead-bug-opposite", () => ({
     name: "Dead bug, opposite arm and leg",
     synonyms: ["full dead bug", "contralateral dead bug"],
     pattern: "anti-extension",
@@ -161,9 +153,8 @@ export const FRONT_TRUNK: readonly Exercise[] = [
       ["Same-side arm and leg move", "Order is lost at speed", "Hold a ball between the resting hand and knee"],
       ["Leg drops to the floor", "Straight leg is long to hold", "Keep that knee a little bent"],
     ],
-  }),
-  entry({
-    id: "bench-plank",
+  })),
+  entry("bench-plank", () => ({
     name: "Plank, hands on bench",
     synonyms: ["raised plank", "incline plank"],
     pattern: "anti-extension",
@@ -188,9 +179,8 @@ export const FRONT_TRUNK: readonly Exercise[] = [
       ["Shoulders sag between the arms", "Arms only prop and rest", "Raise the hands to a counter for a set"],
       ["Wrists complain", "Palms are flat under load", "Grip the bench edge, thumbs on top"],
     ],
-  }),
-  entry({
-    id: "knee-plank",
+  })),
+  entry("knee-plank", () => ({
     name: "Knee plank on forearms",
     synonyms: ["half plank", "short-lever plank"],
     pattern: "anti-extension",
@@ -216,9 +206,8 @@ export const FRONT_TRUNK: readonly Exercise[] = [
       ["Weight sits on the kneecaps", "Knees are under the hips", "Walk the elbows forward a hand's width"],
       ["Hands clasp and whiten", "Squeezing instead of bracing", "Lay the palms flat on the mat"],
     ],
-  }),
-  entry({
-    id: "forearm-plank",
+  })),
+  entry("forearm-plank", () => ({
     name: "Forearm plank",
     synonyms: ["front plank", "elbow plank"],
     pattern: "anti-extension",
@@ -244,9 +233,8 @@ export const FRONT_TRUNK: readonly Exercise[] = [
       ["Hips rise into a tent", "Shoulders or feet seek rest", "Shorten the hold by ten seconds"],
       ["Breath is parked", "Bracing harder than needed", "Count each out-breath, aim for five"],
     ],
-  }),
-  entry({
-    id: "long-lever-plank",
+  })),
+  entry("long-lever-plank", () => ({
     name: "Long-lever plank",
     synonyms: ["elbows-forward plank", "tucked long plank"],
     pattern: "anti-extension",
@@ -276,9 +264,8 @@ export const FRONT_TRUNK: readonly Exercise[] = [
       ["Shoulders pinch", "Arms long and high for this range", "Return to elbows under the shoulders"],
       ["Feet skid back", "Smooth floor", "Brace the heels on a wall"],
     ],
-  }),
-  entry({
-    id: "ball-roll-out",
+  })),
+  entry("ball-roll-out", () => ({
     name: "Stability-ball roll-out",
     synonyms: ["ball rollout"],
     pattern: "anti-extension",
@@ -307,9 +294,8 @@ export const FRONT_TRUNK: readonly Exercise[] = [
       ["Arch at the far end", "Rolled past control", "Put a block where the ball must stop"],
       ["Ball wanders sideways", "One arm pushes more", "Let a little air out of the ball"],
     ],
-  }),
-  entry({
-    id: "wheel-roll-out",
+  })),
+  entry("wheel-roll-out", () => ({
     name: "Kneeling wheel roll-out",
     synonyms: ["ab wheel", "kneeling rollout"],
     pattern: "anti-extension",
@@ -339,9 +325,8 @@ export const FRONT_TRUNK: readonly Exercise[] = [
       ["Hips bend on the way back", "Pulling with the seat", "Shorten the roll until hips stay open"],
       ["Knees bruise", "Thin mat", "Double the mat or use a pad"],
     ],
-  }),
-  entry({
-    id: "hollow-hold",
+  })),
+  entry("hollow-hold", () => ({
     name: "Hollow hold",
     synonyms: ["hollow body hold", "banana hold"],
     pattern: "anti-extension",
@@ -363,9 +348,8 @@ export const FRONT_TRUNK: readonly Exercise[] = [
       ["Neck tires before the trunk", "Chin is pushed forward", "Hold the arms forward along the thighs"],
       ["Trembles and stops breathing", "Shape is beyond ten seconds yet", "Hold five, rest five, repeat"],
     ],
-  }),
-  entry({
-    id: "body-saw",
+  })),
+  entry("body-saw", () => ({
     name: "Forearm plank, rocking in straps",
     synonyms: ["body saw", "plank saw"],
     pattern: "anti-extension",
@@ -391,9 +375,8 @@ export const FRONT_TRUNK: readonly Exercise[] = [
       ["Hips pump up and down", "Knees and hips do the moving", "Lock the knees and move from the shoulders"],
       ["Straps twist", "One foot carries more", "Turn the loops once and press both heels"],
     ],
-  }),
-  entry({
-    id: "standing-roll-out",
+  })),
+  entry("standing-roll-out", () => ({
     name: "Standing wheel roll-out to wall",
     synonyms: ["standing ab wheel"],
     pattern: "anti-extension",
@@ -425,5 +408,5 @@ export const FRONT_TRUNK: readonly Exercise[] = [
       ["Legs bend to come back", "Trunk cannot start the return", "Lower a knee and push up from it"],
       ["Head throbs when folded", "Blood runs to the head", "Kneel between repetitions, or leave this form"],
     ],
-  }),
+  })),
 ];

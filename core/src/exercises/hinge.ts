@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Hips fold, knees nearly fixed: learning the fold, then with bands, bags and weights in the hand. */
-export const HINGE: readonly Exercise[] = [
-  entry({
-    id: "hip-fold-stick",
+export const HINGE: readonly Listed[] = [
+  entry("hip-fold-stick", () => ({
     name: "Hip fold with stick on back",
     synonyms: ["stick hinge", "dowel hip hinge", "hip-dominant"],
     pattern: "hinge",
@@ -28,9 +26,8 @@ export const HINGE: readonly Exercise[] = [
       ["Knees bend as in a squat", "Hips travel down instead of back", "Stand with the shins against a low bench"],
       ["Head lifts off the stick", "Looking ahead while tipping", "Look at a mark that slides down the wall"],
     ],
-  }),
-  entry({
-    id: "wall-reach-hinge",
+  })),
+  entry("wall-reach-hinge", () => ({
     name: "Wall-reach hip hinge",
     synonyms: ["wall tap hinge", "hip hinge to wall"],
     pattern: "hinge",
@@ -48,9 +45,8 @@ export const HINGE: readonly Exercise[] = [
       ["Shins tilt forward", "Knees lead the movement", "Put a chair seat in front of the shins"],
       ["Back curls to reach", "Range of the back thigh is used up", "Bend the knees slightly more and reach less"],
     ],
-  }),
-  entry({
-    id: "bag-deadlift-raised",
+  })),
+  entry("bag-deadlift-raised", () => ({
     name: "Bag deadlift from chair height",
     synonyms: ["bag pick-up from chair", "raised bag lift"],
     pattern: "hinge",
@@ -84,9 +80,8 @@ export const HINGE: readonly Exercise[] = [
         "Touch the seat with the bag and wait a beat",
       ],
     ],
-  }),
-  entry({
-    id: "band-pull-through",
+  })),
+  entry("band-pull-through", () => ({
     name: "Band pull-through",
     synonyms: ["band hip hinge", "pull-through"],
     pattern: "hinge",
@@ -113,9 +108,8 @@ export const HINGE: readonly Exercise[] = [
       ["Gets pulled off balance", "Standing too far from the anchor", "Come one step nearer and spread the feet"],
       ["Leans back past upright", "Searching for more movement at the top", "Stop when the ears are above the shoes"],
     ],
-  }),
-  entry({
-    id: "kettlebell-deadlift-raised",
+  })),
+  entry("kettlebell-deadlift-raised", () => ({
     name: "Kettlebell deadlift from 40 cm box",
     synonyms: ["elevated kettlebell deadlift", "block kettlebell deadlift"],
     pattern: "hinge",
@@ -145,9 +139,8 @@ export const HINGE: readonly Exercise[] = [
       ["Knees lock before the trunk rises", "Legs straighten first", "Push chest and hips up at one speed"],
       ["Shrugs at the top", "Trying to lift higher than standing", "Let the arms hang like ropes"],
     ],
-  }),
-  entry({
-    id: "kettlebell-deadlift",
+  })),
+  entry("kettlebell-deadlift", () => ({
     name: "Kettlebell deadlift from floor",
     synonyms: ["two-hand kettlebell deadlift", "sumo kettlebell deadlift"],
     pattern: "hinge",
@@ -183,9 +176,8 @@ export const HINGE: readonly Exercise[] = [
       ["Hips drop into a squat", "Knees bend to bring the hands down", "Touch the wall with the seat first"],
       ["Jerks the bell off the floor", "No tension before the lift", "Press the feet until the handle feels light"],
     ],
-  }),
-  entry({
-    id: "dumbbell-rdl",
+  })),
+  entry("dumbbell-rdl", () => ({
     name: "Dumbbell Romanian deadlift",
     synonyms: ["straight-leg-style dumbbell deadlift", "dumbbell hip hinge", "RDL"],
     pattern: "hinge",
@@ -204,9 +196,8 @@ export const HINGE: readonly Exercise[] = [
       ["Goes lower by bending the back", "Hips have stopped moving", "End where the hips end"],
       ["Knees bend more on each repetition", "Back thigh is tight or tired", "Hold the knee angle of the first one"],
     ],
-  }),
-  entry({
-    id: "split-stance-deadlift",
+  })),
+  entry("split-stance-deadlift", () => ({
     name: "Split-stance dumbbell deadlift",
     synonyms: ["kickstand deadlift", "staggered-stance Romanian deadlift"],
     pattern: "hinge",
@@ -242,9 +233,8 @@ export const HINGE: readonly Exercise[] = [
       ["Both legs share the work", "Rear heel comes down", "Lift the rear foot for one second each time"],
       ["Front knee locks stiff", "Fear of bending as in a lunge", "Unlock the knee before the first fold"],
     ],
-  }),
-  entry({
-    id: "one-leg-deadlift",
+  })),
+  entry("one-leg-deadlift", () => ({
     name: "One-leg deadlift",
     synonyms: ["single-leg Romanian deadlift", "single-leg hinge"],
     pattern: "hinge",
@@ -271,9 +261,8 @@ export const HINGE: readonly Exercise[] = [
         "Slide the weight down the standing shin",
       ],
     ],
-  }),
-  entry({
-    id: "kettlebell-swing",
+  })),
+  entry("kettlebell-swing", () => ({
     name: "Kettlebell swing",
     synonyms: ["two-hand swing", "hip-hinge swing"],
     pattern: "hinge",
@@ -302,9 +291,8 @@ export const HINGE: readonly Exercise[] = [
         "Keep the forearms on the inner thighs and slow down",
       ],
     ],
-  }),
-  entry({
-    id: "back-extension",
+  })),
+  entry("back-extension", () => ({
     name: "45° back extension at the hip",
     synonyms: ["hyperextension bench hip raise", "45-degree hip extension"],
     pattern: "hinge",
@@ -323,9 +311,8 @@ export const HINGE: readonly Exercise[] = [
       ["Pad blocks the fold", "Pad stands above the hip", "Lower the pad two notches"],
       ["Swings up fast", "Bouncing out of the hang", "Take two counts each way"],
     ],
-  }),
-  entry({
-    id: "standing-hip-extension",
+  })),
+  entry("standing-hip-extension", () => ({
     name: "Standing leg drive back",
     synonyms: ["standing kickback", "hip extension with chair"],
     pattern: "lower isolation",
@@ -349,5 +336,5 @@ export const HINGE: readonly Exercise[] = [
       ["Toes turn outwards", "Twisting to gain height", "Aim the toes at the floor"],
       ["Leg is swung", "Speed instead of effort", "Hold two counts at the back"],
     ],
-  }),
+  })),
 ];

@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Pulls to the ribs or the face other than inverted rows: towels, bags, bands, dumbbells, bars and machines. */
-export const HORIZONTAL_PULL: readonly Exercise[] = [
-  entry({
-    id: "towel-pull-apart",
+export const HORIZONTAL_PULL: readonly Listed[] = [
+  entry("towel-pull-apart", () => ({
     name: "Towel pull-apart hold",
     synonyms: ["isometric pull-apart"],
     pattern: "horizontal pull",
@@ -30,9 +28,8 @@ export const HORIZONTAL_PULL: readonly Exercise[] = [
       ["Hands shake and slip", "Towel is thin or the grip is wet", "Roll it thicker, or knot both ends"],
       ["Face tightens, breath is held", "All-out effort from the start", "Pull at half effort and hum"],
     ],
-  }),
-  entry({
-    id: "towel-self-row",
+  })),
+  entry("towel-self-row", () => ({
     name: "Towel row against own arm",
     synonyms: ["self-resisted row", "isometric towel row"],
     pattern: "horizontal pull",
@@ -53,9 +50,8 @@ export const HORIZONTAL_PULL: readonly Exercise[] = [
       ["Near elbow wings out", "Towel runs too high", "Aim its line at the lowest rib"],
       ["Towel keeps slipping", "Held by its flat end", "Wrap one turn round each hand"],
     ],
-  }),
-  entry({
-    id: "bag-row-supported",
+  })),
+  entry("bag-row-supported", () => ({
     name: "Bag row, hand on chair",
     synonyms: ["supported bag row", "shopping bag row"],
     pattern: "horizontal pull",
@@ -74,9 +70,8 @@ export const HORIZONTAL_PULL: readonly Exercise[] = [
       ["Bag swings forward and back", "Contents too loose or too heavy", "Pack it tight and take some out"],
       ["Bracing arm collapses", "Weight hangs on a bent elbow", "Straighten it and step the feet wider"],
     ],
-  }),
-  entry({
-    id: "prone-arm-raise",
+  })),
+  entry("prone-arm-raise", () => ({
     name: "Face-down arm draw-back",
     synonyms: ["prone W raise", "prone blade squeeze"],
     pattern: "horizontal pull",
@@ -98,9 +93,8 @@ export const HORIZONTAL_PULL: readonly Exercise[] = [
       ["Neck wrinkles as arms lift", "Looking forward", "Rest the forehead and look at the mat"],
       ["Shoulders move up, not back", "Arms start beside the head", "Bring the hands down to rib level"],
     ],
-  }),
-  entry({
-    id: "band-row-seated",
+  })),
+  entry("band-row-seated", () => ({
     name: "Seated band row",
     synonyms: ["chair band row"],
     pattern: "horizontal pull",
@@ -120,9 +114,8 @@ export const HORIZONTAL_PULL: readonly Exercise[] = [
       ["Hands come up to the chin", "Anchor sits above the chest", "Lower it to the door handle"],
       ["Band snaps the hands forward", "Return is let go", "Count two as the arms reach out"],
     ],
-  }),
-  entry({
-    id: "band-row-standing",
+  })),
+  entry("band-row-standing", () => ({
     name: "Standing band row",
     synonyms: ["light cable row, standing"],
     pattern: "horizontal pull",
@@ -141,9 +134,8 @@ export const HORIZONTAL_PULL: readonly Exercise[] = [
       ["Knees lock and belly pushes out", "Stance is tall and stiff", "Unlock the knees, one foot slightly ahead"],
       ["Elbows travel far behind", "Band gives too little at the end", "Stop at the shirt seam, use a firmer band"],
     ],
-  }),
-  entry({
-    id: "chest-supported-row",
+  })),
+  entry("chest-supported-row", () => ({
     name: "Chest-supported dumbbell row",
     synonyms: ["incline bench row"],
     pattern: "horizontal pull",
@@ -162,9 +154,8 @@ export const HORIZONTAL_PULL: readonly Exercise[] = [
       ["Feet slip on the floor", "Body lies too low on the bench", "Scoot up and dig the toes in"],
       ["Weights hit the bench legs", "Hands start underneath the bench", "Turn the palms in and start wider"],
     ],
-  }),
-  entry({
-    id: "one-arm-row",
+  })),
+  entry("one-arm-row", () => ({
     name: "One-arm dumbbell row",
     synonyms: ["single-arm row", "bench-supported row"],
     pattern: "horizontal pull",
@@ -186,9 +177,8 @@ export const HORIZONTAL_PULL: readonly Exercise[] = [
       ["Shoulder slides towards the ear", "Pulling straight up", "Aim behind, where a pocket would be"],
       ["Weight is ripped off the bottom", "Rushing the count", "Hang still for one second each rep"],
     ],
-  }),
-  entry({
-    id: "cable-row-seated",
+  })),
+  entry("cable-row-seated", () => ({
     name: "Seated cable row",
     synonyms: ["low row", "machine row"],
     pattern: "horizontal pull",
@@ -208,9 +198,8 @@ export const HORIZONTAL_PULL: readonly Exercise[] = [
       ["Reach ends in a slump", "Seat is too far from the cable", "Slide closer until the knees bend"],
       ["Handle stops short of the belly", "Elbows are flared", "Use a narrow handle, palms facing"],
     ],
-  }),
-  entry({
-    id: "one-arm-cable-row",
+  })),
+  entry("one-arm-cable-row", () => ({
     name: "Seated one-arm cable row",
     synonyms: ["single-arm cable row"],
     pattern: "horizontal pull",
@@ -230,9 +219,8 @@ export const HORIZONTAL_PULL: readonly Exercise[] = [
       ["Idle hand pushes on the thigh", "Trunk wants a prop", "Lay it palm up and lighten the stack"],
       ["Blade stays stuck forward", "Only the elbow bends", "Begin each rep with a short blade pull"],
     ],
-  }),
-  entry({
-    id: "bent-over-row",
+  })),
+  entry("bent-over-row", () => ({
     name: "Barbell bent-over row",
     synonyms: ["barbell row"],
     pattern: "horizontal pull",
@@ -253,9 +241,8 @@ export const HORIZONTAL_PULL: readonly Exercise[] = [
       ["Low back tires first", "The lean outlasts its muscles", "Rest the bar on blocks between reps"],
       ["Bar bumps the knees", "Hinge is shallow", "Send the hips back until it hangs free"],
     ],
-  }),
-  entry({
-    id: "face-pull",
+  })),
+  entry("face-pull", () => ({
     name: "Face-height cable pull",
     synonyms: ["face pull", "rope pull", "rear shoulder pull"],
     pattern: "horizontal pull",
@@ -275,9 +262,8 @@ export const HORIZONTAL_PULL: readonly Exercise[] = [
       ["Rope ends at the neck", "Elbows drop on the way", "Raise the pulley one notch"],
       ["Hands arrive together", "Grip is in the middle of the rope", "Hold right at the two ends"],
     ],
-  }),
-  entry({
-    id: "band-pull-apart",
+  })),
+  entry("band-pull-apart", () => ({
     name: "Band pull-apart",
     synonyms: ["standing pull-apart"],
     pattern: "horizontal pull",
@@ -298,5 +284,5 @@ export const HORIZONTAL_PULL: readonly Exercise[] = [
       ["Elbows bend to finish", "Arms take over from the back", "Pick a thinner band and go slower"],
       ["Band flies up to the face", "Hands start at shoulder level", "Start from the bottom of the breastbone"],
     ],
-  }),
+  })),
 ];

@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Pushes away from the chest other than push-ups: holds, bags, bands, dumbbells, bars and machines. */
-export const HORIZONTAL_PUSH: readonly Exercise[] = [
-  entry({
-    id: "forearm-wall-push",
+export const HORIZONTAL_PUSH: readonly Listed[] = [
+  entry("forearm-wall-push", () => ({
     name: "Forearm push into wall",
     synonyms: ["isometric wall push", "wall push hold"],
     pattern: "horizontal push",
@@ -24,9 +22,8 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
       ["Hands clench and wrists bend", "Force leaks into the fingers", "Open the hands, push from elbow to wrist"],
       ["Front knee locks and back arches", "Feet are side by side", "Step one foot back and soften both knees"],
     ],
-  }),
-  entry({
-    id: "seated-forearm-push",
+  })),
+  entry("seated-forearm-push", () => ({
     name: "Seated forearm push",
     synonyms: ["seated isometric push", "table push hold"],
     pattern: "horizontal push",
@@ -47,9 +44,8 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
       ["Body leans into the push", "Seat is too far from the edge", "Move closer until the elbows bend square"],
       ["Shoulders lift while pushing", "Forearms rest too high", "Lower them to mid-chest on the edge"],
     ],
-  }),
-  entry({
-    id: "bag-press-seated",
+  })),
+  entry("bag-press-seated", () => ({
     name: "Seated bag press",
     synonyms: ["seated forward press", "bag push-out"],
     pattern: "horizontal push",
@@ -69,9 +65,8 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
       ["Back rounds as the arms go out", "Seat is soft or far back", "Sit on the front half of a firm seat"],
       ["Arms snap straight", "The bag is thrown and caught", "Take two counts each way"],
     ],
-  }),
-  entry({
-    id: "bag-floor-press",
+  })),
+  entry("bag-floor-press", () => ({
     name: "Lying bag press",
     synonyms: ["bag floor press"],
     pattern: "horizontal push",
@@ -92,9 +87,8 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
       ["Bag drifts over the face", "Pressing back instead of up", "Start with it lower on the ribs"],
       ["Elbows bang down", "Lowering is let go", "Lower onto a folded towel each side"],
     ],
-  }),
-  entry({
-    id: "band-press-standing",
+  })),
+  entry("band-press-standing", () => ({
     name: "Standing band press",
     synonyms: ["band chest press", "split-stance band press"],
     pattern: "horizontal push",
@@ -114,9 +108,8 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
       ["Elbows drop below the hands", "Anchor sits too low", "Raise the anchor to armpit height"],
       ["Hands meet unevenly", "The band is off centre", "Mark its middle at the anchor"],
     ],
-  }),
-  entry({
-    id: "band-press-seated",
+  })),
+  entry("band-press-seated", () => ({
     name: "Seated band press",
     synonyms: ["seated band chest press", "chair band press"],
     pattern: "horizontal push",
@@ -137,9 +130,8 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
       ["Wrists bend back", "Band pulls across the fingers", "Wrap it once and line knuckles with forearm"],
       ["Back leaves the chair", "Reaching past the arm's length", "Stop when the elbows are almost long"],
     ],
-  }),
-  entry({
-    id: "dumbbell-floor-press",
+  })),
+  entry("dumbbell-floor-press", () => ({
     name: "Dumbbell floor press",
     synonyms: ["floor press, palms facing"],
     pattern: "horizontal push",
@@ -159,9 +151,8 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
       ["Weights drift to the belly", "Forearms tilt off upright", "Move the elbows until forearms stand straight"],
       ["Hard to get into place", "Weights are lifted from far away", "Set them by the hips and roll back with them"],
     ],
-  }),
-  entry({
-    id: "dumbbell-bench-press",
+  })),
+  entry("dumbbell-bench-press", () => ({
     name: "Dumbbell bench press",
     synonyms: ["flat dumbbell press"],
     pattern: "horizontal push",
@@ -190,9 +181,8 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
       ["One arm lags behind", "Load set by the stronger side", "Take the smaller pair for this set"],
       ["Struggles to start the first rep", "Weights start too low and wide", "Kick them up from the thighs in turn"],
     ],
-  }),
-  entry({
-    id: "incline-press-30",
+  })),
+  entry("incline-press-30", () => ({
     name: "Dumbbell press, bench at 30°",
     synonyms: ["incline dumbbell press", "low incline press"],
     pattern: "horizontal push",
@@ -222,9 +212,8 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
       ["Turns into an overhead press", "Bench set too steep", "Drop the back to the second hole"],
       ["Ribs lift off the pad", "Load asks for a flatter angle", "Lighten it and breathe out on the way up"],
     ],
-  }),
-  entry({
-    id: "barbell-bench-press",
+  })),
+  entry("barbell-bench-press", () => ({
     name: "Barbell bench press",
     synonyms: ["bench press", "flat bench"],
     pattern: "horizontal push",
@@ -253,9 +242,8 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
       ["Bar rises at a slant", "Grip is off centre or one arm rushes", "Count the rings on the bar, then reset"],
       ["Feet dance and hips lift", "Bench too high or load too big", "Put plates under the feet and drop a step"],
     ],
-  }),
-  entry({
-    id: "chest-press-machine",
+  })),
+  entry("chest-press-machine", () => ({
     name: "Seated chest press machine",
     synonyms: ["machine chest press"],
     pattern: "horizontal push",
@@ -276,9 +264,8 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
       ["Hands level with the neck", "Seat is set low", "Raise the seat two holes"],
       ["Shoulder pinches at the start", "Handles begin behind the trunk", "Set the start pin one place forward"],
     ],
-  }),
-  entry({
-    id: "one-arm-chest-press",
+  })),
+  entry("one-arm-chest-press", () => ({
     name: "Seated one-arm chest press",
     synonyms: ["single-arm machine press", "one-arm cable press"],
     pattern: "horizontal push",
@@ -299,9 +286,8 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
       ["Free hand grabs the seat", "Seat feels unsteady", "Plant both feet wider and rest the hand"],
       ["Opposite hip slides forward", "Sitting on the edge", "Scoot back until the pad is felt"],
     ],
-  }),
-  entry({
-    id: "bench-dip",
+  })),
+  entry("bench-dip", () => ({
     name: "Bench dip",
     synonyms: ["chair dip"],
     pattern: "horizontal push",
@@ -327,9 +313,8 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
       ["Seat swings out from the bench", "Feet are too far away", "Bring the heels under the knees"],
       ["Heels of the hands hurt", "Palms bend far back on the edge", "Hold dumbbells or pick another push"],
     ],
-  }),
-  entry({
-    id: "narrow-push-up",
+  })),
+  entry("narrow-push-up", () => ({
     name: "Push-up, hands narrow",
     synonyms: ["close-grip push-up", "triceps push-up"],
     pattern: "horizontal push",
@@ -352,5 +337,5 @@ export const HORIZONTAL_PUSH: readonly Exercise[] = [
       ["Wrists bend sideways", "Fingers point at each other", "Turn them straight ahead"],
       ["Lower half is missing", "Triceps end there", "Hands on 30 cm for full ones"],
     ],
-  }),
+  })),
 ];

@@ -1,13 +1,11 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /**
  * Rows of the own body under a bar or straps, from a slight lean to one arm near flat. Angles are from upright. They
  * stand as leaning at every angle, because the heels carry a part: a leg that must rest may not do them.
  */
-export const INVERTED_ROW: readonly Exercise[] = [
-  entry({
-    id: "inverted-row-30",
+export const INVERTED_ROW: readonly Listed[] = [
+  entry("inverted-row-30", () => ({
     name: "Inverted row, 30° lean",
     synonyms: ["strap row", "body row", "easy inverted row"],
     pattern: "horizontal pull",
@@ -28,9 +26,8 @@ export const INVERTED_ROW: readonly Exercise[] = [
       ["Hands end beside the ears", "Handles hang too high", "Lower the straps to rib height"],
       ["Straps go slack between reps", "Each rep ends upright", "Pause with the straps still taut"],
     ],
-  }),
-  entry({
-    id: "inverted-row-45",
+  })),
+  entry("inverted-row-45", () => ({
     name: "Inverted row, 45° lean",
     synonyms: ["suspension row", "bar row", "Australian pull-up"],
     pattern: "horizontal pull",
@@ -53,9 +50,8 @@ export const INVERTED_ROW: readonly Exercise[] = [
       ["Chin pokes over the bar", "Chest runs out of pull", "Step back to a smaller lean"],
       ["Shrugs at the top", "Elbows lead high and wide", "Aim the hands lower, towards the ribs"],
     ],
-  }),
-  entry({
-    id: "inverted-row-60",
+  })),
+  entry("inverted-row-60", () => ({
     name: "Inverted row, 60° lean",
     synonyms: ["low strap row"],
     pattern: "horizontal pull",
@@ -81,9 +77,8 @@ export const INVERTED_ROW: readonly Exercise[] = [
       ["Stops a hand short of the bar", "Angle went up too soon", "Do the first half of the set at 45 degrees"],
       ["Fingers open before the set ends", "Thick bar or damp grip", "Chalk, straps, or a thinner handle"],
     ],
-  }),
-  entry({
-    id: "inverted-row-knees-bent",
+  })),
+  entry("inverted-row-knees-bent", () => ({
     name: "Inverted row near flat, knees bent",
     synonyms: ["table row", "bent-knee bar row"],
     pattern: "horizontal pull",
@@ -104,9 +99,8 @@ export const INVERTED_ROW: readonly Exercise[] = [
       ["Feet push the body up the bar", "Heels do the pulling", "Move the feet a step further away"],
       ["Neck strains upwards", "Looking for the bar", "Pick a spot on the ceiling above the bar"],
     ],
-  }),
-  entry({
-    id: "inverted-row-75",
+  })),
+  entry("inverted-row-75", () => ({
     name: "Inverted row near flat, legs straight",
     synonyms: ["full inverted row", "horizontal pull-up"],
     pattern: "horizontal pull",
@@ -128,9 +122,8 @@ export const INVERTED_ROW: readonly Exercise[] = [
       ["Hips jerk to win height", "Two reps past the clean ones", "End the set there, bend the knees next time"],
       ["Elbows drift wide of the bar", "Grip too broad", "Bring the hands to shoulder width"],
     ],
-  }),
-  entry({
-    id: "inverted-row-feet-raised",
+  })),
+  entry("inverted-row-feet-raised", () => ({
     name: "Inverted row, feet raised",
     synonyms: ["elevated inverted row"],
     pattern: "horizontal pull",
@@ -151,9 +144,8 @@ export const INVERTED_ROW: readonly Exercise[] = [
       ["Box creeps away", "It stands on a smooth floor", "Wedge it against the rack foot"],
       ["Only the arms bend", "Blades stay apart at the top", "Do three slow blade squeezes before each set"],
     ],
-  }),
-  entry({
-    id: "inverted-row-loaded",
+  })),
+  entry("inverted-row-loaded", () => ({
     name: "Inverted row with added load",
     synonyms: ["weighted inverted row", "vest row"],
     pattern: "horizontal pull",
@@ -178,9 +170,8 @@ export const INVERTED_ROW: readonly Exercise[] = [
       ["Touch turns into a near miss", "Load jumped by more than 5 kg", "Go down one plate and earn the touch"],
       ["Lowering takes no time", "Grip is already spent", "Use lifting straps on the last set"],
     ],
-  }),
-  entry({
-    id: "one-arm-inverted-row",
+  })),
+  entry("one-arm-inverted-row", () => ({
     name: "One-arm inverted row, 45° lean",
     synonyms: ["single-arm strap row"],
     pattern: "horizontal pull",
@@ -201,9 +192,8 @@ export const INVERTED_ROW: readonly Exercise[] = [
       ["Shoulder lurches to start the pull", "The hang is fully loose", "Set the blade first, then bend the arm"],
       ["Wrist curls inwards", "Hand tires before the back", "Do shorter sets and rest between the sides"],
     ],
-  }),
-  entry({
-    id: "one-arm-inverted-row-flat",
+  })),
+  entry("one-arm-inverted-row-flat", () => ({
     name: "One-arm inverted row near flat",
     synonyms: ["single-arm low strap row"],
     pattern: "horizontal pull",
@@ -225,5 +215,5 @@ export const INVERTED_ROW: readonly Exercise[] = [
       ["Elbow aches at the inside", "Weekly pulling rose too quickly", "Return to two hands for a week"],
       ["Other hand reaches for help", "Balance fails near the top", "Hold a stick upright in it as a light guide"],
     ],
-  }),
+  })),
 ];

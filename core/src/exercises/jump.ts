@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Feet leave the floor. Counted in contacts and never in weekly sets. */
-export const JUMP: readonly Exercise[] = [
-  entry({
-    id: "low-box-jump",
+export const JUMP: readonly Listed[] = [
+  entry("low-box-jump", () => ({
     name: "Jump onto low box",
     synonyms: ["box jump", "jump up 20–30 cm"],
     pattern: "jump",
@@ -24,9 +22,8 @@ export const JUMP: readonly Exercise[] = [
       ["Lands in a deep crouch", "Box is higher than the jump", "Lower the box until the landing is a quarter squat"],
       ["Jumps back down", "Hurrying the contacts", "Walk around the box before the next one"],
     ],
-  }),
-  entry({
-    id: "jump-squat",
+  })),
+  entry("jump-squat", () => ({
     name: "Squat jump",
     synonyms: ["jump squat", "jump on the spot and stick"],
     pattern: "jump",
@@ -54,9 +51,8 @@ export const JUMP: readonly Exercise[] = [
       ],
       ["Travels forward with each jump", "Take-off leans", "Draw a square on the floor and stay inside"],
     ],
-  }),
-  entry({
-    id: "snap-down",
+  })),
+  entry("snap-down", () => ({
     name: "Snap-down to half squat",
     synonyms: ["landing drill", "quick drop and stick"],
     pattern: "jump",
@@ -75,9 +71,8 @@ export const JUMP: readonly Exercise[] = [
       ["Back folds in the stop", "Dropped from the waist", "Half the speed, chest to the far wall"],
       ["Heels stay up", "Weight is on the toes", "Start flat-footed and drop less"],
     ],
-  }),
-  entry({
-    id: "pogo",
+  })),
+  entry("pogo", () => ({
     name: "Small two-foot hop in place",
     synonyms: ["pogo", "ankle hop", "calf hop"],
     pattern: "jump",
@@ -98,9 +93,8 @@ export const JUMP: readonly Exercise[] = [
       ["Heels slap the floor", "Calves are done for today", "Stop there and count the contacts"],
       ["Drifts across the room", "Feet land ahead of the hips", "Stay on a cross of tape"],
     ],
-  }),
-  entry({
-    id: "two-jumps",
+  })),
+  entry("two-jumps", () => ({
     name: "Two jumps in a row",
     synonyms: ["double squat jump", "jump and rebound"],
     pattern: "jump",
@@ -119,9 +113,8 @@ export const JUMP: readonly Exercise[] = [
       ["Second landing staggers", "Attention ended with the second take-off", "Hold it until a partner says go"],
       ["Arms hang still", "All asked of the legs", "Swing both arms up each time"],
     ],
-  }),
-  entry({
-    id: "drop-jump-30",
+  })),
+  entry("drop-jump-30", () => ({
     name: "Drop jump from 30 cm",
     synonyms: ["depth jump, low box", "drop and rebound"],
     pattern: "jump",
@@ -142,9 +135,8 @@ export const JUMP: readonly Exercise[] = [
       ["Jumps down from the box", "Pushing off adds height", "Hold one foot over the edge and just tip"],
       ["Knees knock on contact", "Force is more than the hips guide", "Stop for today, stick low jumps next time"],
     ],
-  }),
-  entry({
-    id: "standing-long-jump",
+  })),
+  entry("standing-long-jump", () => ({
     name: "Standing long jump, stick",
     synonyms: ["broad jump"],
     pattern: "jump",
@@ -165,9 +157,8 @@ export const JUMP: readonly Exercise[] = [
       ["Takes a step after landing", "More speed than the legs can stop", "Mark a shorter line and stop on it"],
       ["Slips on take-off", "Floor or shoes have no grip", "Move to rubber flooring"],
     ],
-  }),
-  entry({
-    id: "drop-stick-60",
+  })),
+  entry("drop-stick-60", () => ({
     name: "Drop and stick from 60 cm",
     synonyms: ["high drop landing", "altitude landing"],
     pattern: "jump",
@@ -188,9 +179,8 @@ export const JUMP: readonly Exercise[] = [
       ["One foot lands first", "Stepped off with a turn", "Square the hips before tipping"],
       ["Sore shins the day after", "Contacts added too fast", "Halve them for two weeks, softer mat"],
     ],
-  }),
-  entry({
-    id: "jump-lunge",
+  })),
+  entry("jump-lunge", () => ({
     name: "Lunge jump, legs changing",
     synonyms: ["split jump", "switch lunge jump"],
     pattern: "jump",
@@ -219,5 +209,5 @@ export const JUMP: readonly Exercise[] = [
       ["Rear knee hits the floor", "Landing sinks too far", "Land higher, or step instead of jumping"],
       ["Front heel stays in the air", "Stride is short", "Open the stance by one shoe"],
     ],
-  }),
+  })),
 ];

@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Conditioning by time: walking, stairs, seated drives, cycle, rower, wheels, running, water, rope. */
-export const LOCOMOTION: readonly Exercise[] = [
-  entry({
-    id: "walk-easy",
+export const LOCOMOTION: readonly Listed[] = [
+  entry("walk-easy", () => ({
     name: "Easy walk",
     synonyms: ["stroll", "gentle walk"],
     pattern: "locomotion",
@@ -28,9 +26,8 @@ export const LOCOMOTION: readonly Exercise[] = [
       ["Talks in half sentences", "Pace has crept up", "Slow until a story can be told"],
       ["Feet scuff the ground", "Tired, or shoes are heavy", "Sit for a minute, then shorter steps"],
     ],
-  }),
-  entry({
-    id: "walk-brisk",
+  })),
+  entry("walk-brisk", () => ({
     name: "Brisk walk",
     synonyms: ["fast walk", "power walk"],
     pattern: "locomotion",
@@ -51,9 +48,8 @@ export const LOCOMOTION: readonly Exercise[] = [
       ["Shins burn", "Pace rose in one go", "Alternate two minutes brisk, two easy"],
       ["Leans forward from the waist", "Treadmill slope or a headwind", "Lower the slope and look at the horizon"],
     ],
-  }),
-  entry({
-    id: "march-in-place",
+  })),
+  entry("march-in-place", () => ({
     name: "Easy march on the spot",
     synonyms: ["stepping in place"],
     pattern: "locomotion",
@@ -72,9 +68,8 @@ export const LOCOMOTION: readonly Exercise[] = [
       ["Drifts about the room", "Eyes wander", "Stand on a marked spot and watch one picture"],
       ["One knee lifts less", "That hip is stiff or tired", "Lower both knees to match it"],
     ],
-  }),
-  entry({
-    id: "stair-walk",
+  })),
+  entry("stair-walk", () => ({
     name: "Stair walk with rail",
     synonyms: ["stair climbing"],
     pattern: "locomotion",
@@ -96,9 +91,8 @@ export const LOCOMOTION: readonly Exercise[] = [
       ["Heels hang over the edge", "Only the toes are placed", "Turn the feet a little and step deeper"],
       ["Knee hurts going down", "Lowering costs more than rising", "Take the lift down, or one step at a time"],
     ],
-  }),
-  entry({
-    id: "seated-arm-drive",
+  })),
+  entry("seated-arm-drive", () => ({
     name: "Seated arm drive",
     synonyms: ["seated running arms"],
     pattern: "locomotion",
@@ -120,9 +114,8 @@ export const LOCOMOTION: readonly Exercise[] = [
       ["Shoulders hunch", "Arms are held high", "Drop the hands to pocket height"],
       ["Chair shuffles", "Feet or brakes are loose", "Set the brakes or back it to a wall"],
     ],
-  }),
-  entry({
-    id: "seated-air-punch",
+  })),
+  entry("seated-air-punch", () => ({
     name: "Seated air punches",
     synonyms: ["seated boxing", "chair boxing"],
     pattern: "locomotion",
@@ -144,9 +137,8 @@ export const LOCOMOTION: readonly Exercise[] = [
       ["Fists drop below the ribs", "Shoulders are tired", "Rest now, shorter bouts next time"],
       ["Back rounds forward", "Reaching with the whole trunk", "Keep the shirt touching the backrest"],
     ],
-  }),
-  entry({
-    id: "cycle-upright",
+  })),
+  entry("cycle-upright", () => ({
     name: "Upright cycle",
     synonyms: ["stationary bike", "exercise bike"],
     pattern: "locomotion",
@@ -167,9 +159,8 @@ export const LOCOMOTION: readonly Exercise[] = [
       ["Front of the knee aches", "Saddle low or resistance heavy", "Raise it, pedal lighter and faster"],
       ["Hands go numb", "Leaning on the bar", "Raise the bar and sit up"],
     ],
-  }),
-  entry({
-    id: "rowing-machine",
+  })),
+  entry("rowing-machine", () => ({
     name: "Rowing machine",
     synonyms: ["indoor rower", "ergometer"],
     pattern: "locomotion",
@@ -192,9 +183,8 @@ export const LOCOMOTION: readonly Exercise[] = [
       ["Seat shoots back, handle waits", "Legs go without the trunk", "Row ten strokes with half slide"],
       ["Back slumps at the front", "Reaching too far for length", "Stop when the shins stand upright"],
     ],
-  }),
-  entry({
-    id: "wheel-push",
+  })),
+  entry("wheel-push", () => ({
     name: "Wheelchair push intervals",
     synonyms: ["wheelchair propulsion", "chair sprint"],
     pattern: "locomotion",
@@ -217,9 +207,8 @@ export const LOCOMOTION: readonly Exercise[] = [
       ["Shoulders ache afterwards", "More pushing than pulling this week", "Swap one bout for rows"],
       ["Chair veers", "Uneven push or slope", "Use flat ground and lighten the strong side"],
     ],
-  }),
-  entry({
-    id: "run",
+  })),
+  entry("run", () => ({
     name: "Run",
     synonyms: ["jog", "easy run"],
     pattern: "locomotion",
@@ -241,9 +230,8 @@ export const LOCOMOTION: readonly Exercise[] = [
       ["Starts too fast each time", "First minute feels easy", "Begin at a walk and add pace every five minutes"],
       ["Shins or heels sore next day", "Minutes went up too quickly", "Mix one minute run, two minutes walk"],
     ],
-  }),
-  entry({
-    id: "pool-walk",
+  })),
+  entry("pool-walk", () => ({
     name: "Pool walk",
     synonyms: ["water walking", "aqua walk"],
     pattern: "locomotion",
@@ -265,9 +253,8 @@ export const LOCOMOTION: readonly Exercise[] = [
       ["Leans into the water", "Walking faster than balance allows", "Slow down and use the edge"],
       ["Gets cold", "Pace is too gentle for the water", "Shorter time, more lively arms"],
     ],
-  }),
-  entry({
-    id: "skip-rope",
+  })),
+  entry("skip-rope", () => ({
     name: "Skipping",
     synonyms: ["jump rope", "rope skipping"],
     pattern: "locomotion",
@@ -290,9 +277,8 @@ export const LOCOMOTION: readonly Exercise[] = [
       ["Arms open wide", "Rope is short", "Lengthen it by a hand's width"],
       ["Calves cramp", "Too many contacts at once", "Twenty hops, then walk a minute"],
     ],
-  }),
-  entry({
-    id: "squat-thrust-jump",
+  })),
+  entry("squat-thrust-jump", () => ({
     name: "Squat thrust with jump",
     synonyms: ["squat thrust", "down-up jump"],
     pattern: "locomotion",
@@ -326,5 +312,5 @@ export const LOCOMOTION: readonly Exercise[] = [
       ["Lands with straight knees", "Tired legs, fast beat", "Leave out the jump and stand tall"],
       ["Light-headed on rising", "Up and down too quickly", "Use a raised surface and slow the beat"],
     ],
-  }),
+  })),
 ];

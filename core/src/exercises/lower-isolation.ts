@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** One joint of the leg leads: knee, ankle, side of the hip. */
-export const LOWER_ISOLATION: readonly Exercise[] = [
-  entry({
-    id: "leg-extension",
+export const LOWER_ISOLATION: readonly Listed[] = [
+  entry("leg-extension", () => ({
     name: "Leg extension, full range",
     synonyms: ["knee-extension machine", "seated knee extension"],
     pattern: "lower isolation",
@@ -23,9 +21,8 @@ export const LOWER_ISOLATION: readonly Exercise[] = [
       ["Kicks the roller upwards", "Starting with a jerk", "Begin each lift from a dead stop"],
       ["Shin twists as it rises", "Axle and knee are out of line", "Set the back pad so that the knee meets the axle"],
     ],
-  }),
-  entry({
-    id: "leg-curl",
+  })),
+  entry("leg-curl", () => ({
     name: "Leg curl machine",
     synonyms: ["hamstring curl", "seated leg curl"],
     pattern: "lower isolation",
@@ -44,9 +41,8 @@ export const LOWER_ISOLATION: readonly Exercise[] = [
       ["Return is dropped", "Attention ends at the bend", "Count three on the way out"],
       ["Toes point hard and calves cramp", "Calf helps too much", "Relax the feet inside the shoes"],
     ],
-  }),
-  entry({
-    id: "hip-abduction-band",
+  })),
+  entry("hip-abduction-band", () => ({
     name: "Standing leg raise to side, band",
     synonyms: ["band hip abduction", "standing side leg raise"],
     pattern: "lower isolation",
@@ -66,9 +62,8 @@ export const LOWER_ISOLATION: readonly Exercise[] = [
       ["Toes turn up and out", "Front of the hip takes over", "Lead with the heel, toes ahead"],
       ["Band snaps the leg back", "Return is let go", "Take a lighter band and two counts back"],
     ],
-  }),
-  entry({
-    id: "cable-hip-abduction",
+  })),
+  entry("cable-hip-abduction", () => ({
     name: "Cable hip abduction",
     synonyms: ["cable side leg raise"],
     pattern: "lower isolation",
@@ -88,9 +83,8 @@ export const LOWER_ISOLATION: readonly Exercise[] = [
       ["Toes turn up and out", "Front of the hip takes over", "Turn the heel outward first"],
       ["Leg crosses far on the way back", "Cable pulls it", "Stop beside the standing foot"],
     ],
-  }),
-  entry({
-    id: "hip-abduction-machine",
+  })),
+  entry("hip-abduction-machine", () => ({
     name: "Seated hip abduction machine",
     synonyms: ["outer thigh machine"],
     pattern: "lower isolation",
@@ -109,9 +103,8 @@ export const LOWER_ISOLATION: readonly Exercise[] = [
       ["Leans forward and pulls on the grips", "Setting is too high", "Two plates off, back on the pad"],
       ["One knee moves further", "Sides differ, or sitting askew", "Centre the seat, match the weaker"],
     ],
-  }),
-  entry({
-    id: "side-lying-leg-raise",
+  })),
+  entry("side-lying-leg-raise", () => ({
     name: "Side-lying leg raise",
     synonyms: ["side leg lift on floor"],
     pattern: "lower isolation",
@@ -130,9 +123,8 @@ export const LOWER_ISOLATION: readonly Exercise[] = [
       ["Top hip rolls back", "Seeking height", "Top hand on the hip bone"],
       ["Toes point up", "Leg turns out", "Toes to the room, heel highest"],
     ],
-  }),
-  entry({
-    id: "band-adduction",
+  })),
+  entry("band-adduction", () => ({
     name: "Band hip adduction, standing",
     synonyms: ["inner thigh band pull"],
     pattern: "lower isolation",
@@ -152,9 +144,8 @@ export const LOWER_ISOLATION: readonly Exercise[] = [
       ["Standing knee locks", "Balance is borrowed from the joint", "Soften it, a finger on the chair"],
       ["Snaps outward", "Band is too strong", "One step nearer"],
     ],
-  }),
-  entry({
-    id: "knee-squeeze",
+  })),
+  entry("knee-squeeze", () => ({
     name: "Cushion squeeze between knees, held",
     synonyms: ["ball squeeze", "adductor squeeze"],
     pattern: "lower isolation",
@@ -174,9 +165,8 @@ export const LOWER_ISOLATION: readonly Exercise[] = [
       ["Back rounds", "Slipped down in the seat", "Sit on the front edge, crown up"],
       ["Full force at once", "Groin is startled", "Two seconds to build it"],
     ],
-  }),
-  entry({
-    id: "ball-leg-curl",
+  })),
+  entry("ball-leg-curl", () => ({
     name: "Stability-ball leg curl",
     synonyms: ["ball hamstring curl"],
     pattern: "lower isolation",
@@ -196,9 +186,8 @@ export const LOWER_ISOLATION: readonly Exercise[] = [
       ["Ball wobbles away", "Feet are close together", "Hip-width heels, let some air out"],
       ["Cramp", "New stretch under load", "Shake it out, three at a time"],
     ],
-  }),
-  entry({
-    id: "kneeling-hamstring-lower",
+  })),
+  entry("kneeling-hamstring-lower", () => ({
     name: "Kneeling hamstring lower",
     synonyms: ["Nordic curl", "kneeling eccentric leg curl"],
     pattern: "lower isolation",
@@ -221,9 +210,8 @@ export const LOWER_ISOLATION: readonly Exercise[] = [
       ["Drops after a third", "Brake ends there", "Band round the chest from behind"],
       ["Very sore for four days", "Too many for a first time", "Two sets of three, once a week"],
     ],
-  }),
-  entry({
-    id: "calf-machine-raise",
+  })),
+  entry("calf-machine-raise", () => ({
     name: "Standing calf machine raise",
     synonyms: ["calf machine"],
     pattern: "lower isolation",
@@ -242,5 +230,5 @@ export const LOWER_ISOLATION: readonly Exercise[] = [
       ["Pads press on the neck", "Standing too far under", "Move back until they sit on muscle"],
       ["Only the middle is used", "Load is for the ego", "Half of it, full range"],
     ],
-  }),
+  })),
 ];

@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Single-leg work that steps: lunges in every direction. */
-export const LUNGE: readonly Exercise[] = [
-  entry({
-    id: "reverse-lunge",
+export const LUNGE: readonly Listed[] = [
+  entry("reverse-lunge", () => ({
     name: "Reverse lunge",
     synonyms: ["backward lunge", "step-back lunge"],
     pattern: "single leg",
@@ -21,9 +19,8 @@ export const LUNGE: readonly Exercise[] = [
       ["Pushes back up with the rear foot", "Front leg is not trusted yet", "Hold a stick upright and use less of it"],
       ["Trunk bends to pick up speed", "Repetitions are rushed", "Stop for a beat with feet together"],
     ],
-  }),
-  entry({
-    id: "forward-lunge",
+  })),
+  entry("forward-lunge", () => ({
     name: "Forward lunge",
     synonyms: ["front lunge", "step-forward lunge"],
     pattern: "single leg",
@@ -40,9 +37,8 @@ export const LUNGE: readonly Exercise[] = [
       ["Needs several small steps to return", "Push-off is weak from this depth", "Stay higher for now"],
       ["Body sways over the front foot", "Stride crosses the centre line", "Aim at a mark straight ahead of the hip"],
     ],
-  }),
-  entry({
-    id: "walking-lunge",
+  })),
+  entry("walking-lunge", () => ({
     name: "Walking lunge",
     synonyms: ["travelling lunge", "lunge walk"],
     pattern: "single leg",
@@ -64,9 +60,8 @@ export const LUNGE: readonly Exercise[] = [
       ["Strides get shorter along the lane", "Tiredness", "End the set at the last full-length stride"],
       ["Head bobs far forward", "Eyes search the floor", "Fix on a mark at eye height"],
     ],
-  }),
-  entry({
-    id: "walking-lunge-loaded",
+  })),
+  entry("walking-lunge-loaded", () => ({
     name: "Walking lunge with dumbbells",
     synonyms: ["dumbbell walking lunge", "loaded lunge walk"],
     pattern: "single leg",
@@ -94,9 +89,8 @@ export const LUNGE: readonly Exercise[] = [
       ["Back knee strikes the floor", "The load outpaces the lowering", "Pick lighter weights for this lane"],
       ["Leans to one side while passing", "The side of the standing hip gives", "Pause upright on every stride"],
     ],
-  }),
-  entry({
-    id: "lateral-lunge",
+  })),
+  entry("lateral-lunge", () => ({
     name: "Lateral lunge",
     synonyms: ["side lunge", "sideways lunge"],
     pattern: "single leg",
@@ -118,9 +112,8 @@ export const LUNGE: readonly Exercise[] = [
       ],
       ["Trailing foot rolls onto its edge", "Inner thigh is at its limit", "Take a smaller step and stay higher"],
     ],
-  }),
-  entry({
-    id: "lateral-lunge-loaded",
+  })),
+  entry("lateral-lunge-loaded", () => ({
     name: "Lateral lunge with weight in front",
     synonyms: ["goblet side lunge", "loaded side lunge"],
     pattern: "single leg",
@@ -150,9 +143,8 @@ export const LUNGE: readonly Exercise[] = [
       ["Comes home in two hops", "Push-off leg tires before the hips", "Halve the load and return in one go"],
       ["Chest folds over the thigh", "Ankle stops the knee early", "Stand that foot on a thin plate's edge"],
     ],
-  }),
-  entry({
-    id: "reverse-lunge-deficit",
+  })),
+  entry("reverse-lunge-deficit", () => ({
     name: "Reverse lunge from low step",
     synonyms: ["deficit reverse lunge", "step-back lunge off plate"],
     pattern: "single leg",
@@ -170,5 +162,5 @@ export const LUNGE: readonly Exercise[] = [
       ["Rear foot searches for the floor", "Step is higher than the control", "Use half the height until it is quiet"],
       ["Hip of the front leg pinches", "Fold goes deeper than the joint likes", "Stop a hand above the floor"],
     ],
-  }),
+  })),
 ];

@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Stillness under load with no single direction. */
-export const MIXED_HOLD: readonly Exercise[] = [
-  entry({
-    id: "bar-pull-hold",
+export const MIXED_HOLD: readonly Listed[] = [
+  entry("bar-pull-hold", () => ({
     name: "Bar pulled against pins, held",
     synonyms: ["isometric mid-thigh pull", "rack pull hold"],
     pattern: "mixed hold",
@@ -25,9 +23,8 @@ export const MIXED_HOLD: readonly Exercise[] = [
       ["Back rounds under the pull", "Pins are too low", "One hole higher"],
       ["Face turns dark red", "Breath is locked", "Half the effort, breathe in sips"],
     ],
-  }),
-  entry({
-    id: "standing-load-hold",
+  })),
+  entry("standing-load-hold", () => ({
     name: "Standing hold of two weights",
     synonyms: ["farmer hold", "two-hand static hold"],
     pattern: "mixed hold",
@@ -47,9 +44,8 @@ export const MIXED_HOLD: readonly Exercise[] = [
       ["Shoulders round", "Hands pull the chest down", "One size less"],
       ["Drops at the end", "Held to the last finger", "Finish five seconds earlier"],
     ],
-  }),
-  entry({
-    id: "knees-off-hold",
+  })),
+  entry("knees-off-hold", () => ({
     name: "Hands-and-knees hold, knees lifted",
     synonyms: ["hover hold", "quadruped hover"],
     pattern: "mixed hold",
@@ -70,9 +66,8 @@ export const MIXED_HOLD: readonly Exercise[] = [
       ["Back rounds or sags", "No mark for flat", "Lay a stick along the spine"],
       ["Wrists complain early", "All weight is in the hands", "Shift back over the toes, or use the forearms"],
     ],
-  }),
-  entry({
-    id: "towel-stand-pull",
+  })),
+  entry("towel-stand-pull", () => ({
     name: "Towel pull, standing on it",
     synonyms: ["isometric towel deadlift"],
     pattern: "mixed hold",
@@ -93,9 +88,8 @@ export const MIXED_HOLD: readonly Exercise[] = [
       ["Back curls over the towel", "Towel is short", "Use a bed sheet rolled up"],
       ["Towel slips from under", "Socks on a smooth floor", "Shoes on, feet wider"],
     ],
-  }),
-  entry({
-    id: "one-side-load-hold",
+  })),
+  entry("one-side-load-hold", () => ({
     name: "Standing hold of one weight",
     synonyms: ["suitcase hold"],
     pattern: "anti-lateral flexion",
@@ -116,5 +110,5 @@ export const MIXED_HOLD: readonly Exercise[] = [
       ["Carrying shoulder drops", "Trunk gives before the grip", "A smaller weight, same time"],
       ["Stands on one leg", "Weight has shifted over", "Feel both big toes"],
     ],
-  }),
+  })),
 ];

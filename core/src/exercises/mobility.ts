@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Range and readiness. Never counted in sets. */
-export const MOBILITY: readonly Exercise[] = [
-  entry({
-    id: "hip-front-stretch",
+export const MOBILITY: readonly Listed[] = [
+  entry("hip-front-stretch", () => ({
     name: "Half-kneeling hip stretch",
     synonyms: ["hip flexor stretch"],
     pattern: "mobility",
@@ -23,9 +21,8 @@ export const MOBILITY: readonly Exercise[] = [
       ["Kneecap hurts", "Weight right on it", "Pad just below it, or do it standing"],
       ["Front knee far ahead", "Lunging for range", "Step the foot forward"],
     ],
-  }),
-  entry({
-    id: "wall-arm-slide",
+  })),
+  entry("wall-arm-slide", () => ({
     name: "Wall arm slide",
     synonyms: ["wall slide"],
     pattern: "mobility",
@@ -45,9 +42,8 @@ export const MOBILITY: readonly Exercise[] = [
       ["Ribs flare", "Reaching past the range", "Breathe out on the way up"],
       ["Forearms leave the wall", "Elbows drift in", "Press the little-finger side"],
     ],
-  }),
-  entry({
-    id: "hands-knees-chest-turn",
+  })),
+  entry("hands-knees-chest-turn", () => ({
     name: "Hands-and-knees chest turn",
     synonyms: ["thread the needle", "quadruped rotation"],
     pattern: "mobility",
@@ -67,9 +63,8 @@ export const MOBILITY: readonly Exercise[] = [
       ["Elbow flaps, chest stays", "Only the shoulder moves", "Follow it with the breastbone"],
       ["Rushes through", "Counting instead of turning", "One breath each way"],
     ],
-  }),
-  entry({
-    id: "supported-deep-sit",
+  })),
+  entry("supported-deep-sit", () => ({
     name: "Deep sit holding a post",
     synonyms: ["supported squat sit"],
     pattern: "mobility",
@@ -89,9 +84,8 @@ export const MOBILITY: readonly Exercise[] = [
       ["Knees cave", "Waiting on the joints", "Push a band apart"],
       ["Back rounds hard", "Hips are at their end", "Two hands higher"],
     ],
-  }),
-  entry({
-    id: "calf-wall-stretch",
+  })),
+  entry("calf-wall-stretch", () => ({
     name: "Calf stretch at wall",
     synonyms: ["standing calf stretch"],
     pattern: "mobility",
@@ -111,9 +105,8 @@ export const MOBILITY: readonly Exercise[] = [
       ["Heel lifts", "Foot is too far back", "Half a shoe nearer"],
       ["Bouncing", "Hurrying the stretch", "Three slow breaths instead"],
     ],
-  }),
-  entry({
-    id: "lying-leg-raise-towel",
+  })),
+  entry("lying-leg-raise-towel", () => ({
     name: "Lying leg raise with towel",
     synonyms: ["hamstring stretch with strap"],
     pattern: "mobility",
@@ -133,9 +126,8 @@ export const MOBILITY: readonly Exercise[] = [
       ["Tail lifts off", "Pelvis rolls with the leg", "Straighten the other leg"],
       ["Tingling in the foot", "A nerve is being pulled", "Bend the knee a little, less far"],
     ],
-  }),
-  entry({
-    id: "chest-wall-stretch",
+  })),
+  entry("chest-wall-stretch", () => ({
     name: "Chest stretch at door frame",
     synonyms: ["doorway pec stretch"],
     pattern: "mobility",
@@ -156,9 +148,8 @@ export const MOBILITY: readonly Exercise[] = [
       ["Low back arches", "Leaning instead of turning", "Small step, tuck the tail"],
       ["Arm goes numb", "Pulled for too long", "Ten seconds, shake it out"],
     ],
-  }),
-  entry({
-    id: "wrist-rocks",
+  })),
+  entry("wrist-rocks", () => ({
     name: "Wrist rocks on table",
     synonyms: ["wrist mobilisation"],
     pattern: "mobility",
@@ -177,9 +168,8 @@ export const MOBILITY: readonly Exercise[] = [
       ["Sharp pain on the thumb side", "Joint is irritated", "Stop, and try on fists"],
       ["Shoulders tense", "Leaning too hard", "Stand closer"],
     ],
-  }),
-  entry({
-    id: "neck-turns",
+  })),
+  entry("neck-turns", () => ({
     name: "Slow neck turns",
     synonyms: ["cervical rotation"],
     pattern: "mobility",
@@ -199,9 +189,8 @@ export const MOBILITY: readonly Exercise[] = [
       ["Dizzy", "Too fast, or a reason to ask", "Stop, and tell your coach"],
       ["Chin dips", "Cheating the turn", "Follow a shelf with the eyes"],
     ],
-  }),
-  entry({
-    id: "side-lying-chest-turn",
+  })),
+  entry("side-lying-chest-turn", () => ({
     name: "Side-lying chest turn",
     synonyms: ["open book", "side-lying windmill"],
     pattern: "mobility",
@@ -221,9 +210,8 @@ export const MOBILITY: readonly Exercise[] = [
       ["Arm hangs in the air and pulls", "Chest is at its end", "Cushion under that arm"],
       ["Holds the breath", "Trying too hard", "Sigh out as it opens"],
     ],
-  }),
-  entry({
-    id: "seated-leg-cross",
+  })),
+  entry("seated-leg-cross", () => ({
     name: "Seated hip stretch, ankle on knee",
     synonyms: ["seated figure four"],
     pattern: "mobility",
@@ -243,9 +231,8 @@ export const MOBILITY: readonly Exercise[] = [
       ["Knee hurts inside", "Ankle is not supported", "Let the whole shin rest, flex the foot"],
       ["Pushes the knee down", "Impatience", "Hands off, wait"],
     ],
-  }),
-  entry({
-    id: "roller-upper-back",
+  })),
+  entry("roller-upper-back", () => ({
     name: "Upper back over roller",
     synonyms: ["thoracic extension on roller"],
     pattern: "mobility",
@@ -263,5 +250,5 @@ export const MOBILITY: readonly Exercise[] = [
       ["Neck hangs", "Hands are not carrying it", "Lace the fingers under it"],
       ["Rolls fast up and down", "It is not a massage", "Stop at each spot for two breaths"],
     ],
-  }),
+  })),
 ];

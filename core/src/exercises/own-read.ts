@@ -18,7 +18,7 @@ import {
   tell,
 } from "../model/index.ts";
 import { CATALOGUE } from "./catalogue.ts";
-import { type Entry, entry } from "./entry.ts";
+import { type Entry, wholeEntry } from "./entry.ts";
 import { mergeOwn, type OwnEntry } from "./own-merge.ts";
 
 const LIMBS = [
@@ -152,7 +152,7 @@ function ownOf(said: Said): OwnEntry {
     setupS: said["set-up seconds"],
   });
   const lines = faults.map(({ see, why, fix }) => [see, why, fix] as const);
-  const exercise = entry({
+  const exercise = wholeEntry({
     ...more,
     ...{ id, name, pattern, limb, position, muscles, move, loadMeaning: load, setUp: said["set-up"] },
     need: { ...(count === undefined ? {} : { count }), conditions: said.conditions ?? [] },

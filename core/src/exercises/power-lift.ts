@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Lifts that are fast from start to finish, caught or not. They are taught by somebody who stands beside. */
-export const POWER_LIFT: readonly Exercise[] = [
-  entry({
-    id: "hang-high-pull",
+export const POWER_LIFT: readonly Listed[] = [
+  entry("hang-high-pull", () => ({
     name: "High pull from hang",
     synonyms: ["clean pull, high", "barbell high pull"],
     pattern: "power lift",
@@ -35,9 +33,8 @@ export const POWER_LIFT: readonly Exercise[] = [
       ["Bar swings out in front", "Weight went to the toes", "Pause at the knees, heels down"],
       ["Lands with stiff knees", "The jump is not braked", "Half the load, land soft"],
     ],
-  }),
-  entry({
-    id: "hang-clean",
+  })),
+  entry("hang-clean", () => ({
     name: "Clean from hang",
     synonyms: ["hang power clean"],
     pattern: "power lift",
@@ -74,9 +71,8 @@ export const POWER_LIFT: readonly Exercise[] = [
       ["Feet jump wide apart", "Getting under by spreading", "Tape marks for the landing feet"],
       ["Wrists hurt in the catch", "Fingers grip to the end", "Loosen to two fingertips on the shelf"],
     ],
-  }),
-  entry({
-    id: "power-clean",
+  })),
+  entry("power-clean", () => ({
     name: "Clean from floor",
     synonyms: ["power clean"],
     pattern: "power lift",
@@ -114,9 +110,8 @@ export const POWER_LIFT: readonly Exercise[] = [
       ["Bar loops round the knees", "Knees stay in its way", "Push them back as it rises"],
       ["Jumps forward to the catch", "Bar was swung, not lifted", "Line on the floor, land behind it"],
     ],
-  }),
-  entry({
-    id: "push-press",
+  })),
+  entry("push-press", () => ({
     name: "Push press",
     synonyms: ["leg-drive press"],
     pattern: "power lift",
@@ -148,9 +143,8 @@ export const POWER_LIFT: readonly Exercise[] = [
       ["Pauses between dip and drive", "Two moves where one is meant", "Smaller dip, one count"],
       ["Back arches overhead", "Bar ends in front", "Less load, bring the head through"],
     ],
-  }),
-  entry({
-    id: "split-jerk",
+  })),
+  entry("split-jerk", () => ({
     name: "Split jerk",
     synonyms: ["jerk", "split-stance jerk"],
     pattern: "power lift",
@@ -184,9 +178,8 @@ export const POWER_LIFT: readonly Exercise[] = [
       ["Feet land in one line", "Jumped on a tightrope", "Two rails of tape"],
       ["Rear knee straight and stiff", "Split is too long", "Move the rear footprint in"],
     ],
-  }),
-  entry({
-    id: "one-arm-snatch",
+  })),
+  entry("one-arm-snatch", () => ({
     name: "One-arm dumbbell snatch",
     synonyms: ["dumbbell power snatch", "single-arm snatch"],
     pattern: "power lift",
@@ -217,5 +210,5 @@ export const POWER_LIFT: readonly Exercise[] = [
       ["Bangs on the forearm", "Hand turns over late", "Loosen the grip at eye height"],
       ["Lands with a bent elbow", "Pressing what should fly", "One size less, higher jump"],
     ],
-  }),
+  })),
 ];

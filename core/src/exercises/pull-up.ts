@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Hanging from a bar and pulling up to it, from the feet on a box to uneven hands. */
-export const PULL_UP: readonly Exercise[] = [
-  entry({
-    id: "box-hang",
+export const PULL_UP: readonly Listed[] = [
+  entry("box-hang", () => ({
     name: "Hang, feet helping on a box",
     synonyms: ["foot-assisted hang"],
     pattern: "vertical pull",
@@ -26,9 +24,8 @@ export const PULL_UP: readonly Exercise[] = [
       ["Shoulders sting", "Hang is fully passive and long", "Draw the shoulders down a thumb's width"],
       ["Jumps down to finish", "No plan for the end", "Stand up on the box, then let go"],
     ],
-  }),
-  entry({
-    id: "dead-hang",
+  })),
+  entry("dead-hang", () => ({
     name: "Dead hang",
     synonyms: ["bar hang", "passive hang"],
     pattern: "vertical pull",
@@ -51,9 +48,8 @@ export const PULL_UP: readonly Exercise[] = [
       ["Fingers peel open early", "Bar is thick or the palms are damp", "Chalk the hands and take shorter holds"],
       ["Ears sink between the arms", "Shoulders are wholly slack", "Push the bar up a touch with the shoulders down"],
     ],
-  }),
-  entry({
-    id: "hang-blades-down",
+  })),
+  entry("hang-blades-down", () => ({
     name: "Hang, drawing the blades down",
     synonyms: ["scapular pull-up", "active hang"],
     pattern: "vertical pull",
@@ -80,9 +76,8 @@ export const PULL_UP: readonly Exercise[] = [
       ["Legs kick to get height", "Grip tires before the blades", "Do sets of four with a rest on the box"],
       ["Back arches hard", "Chest chases the bar", "Hold the toes a little in front"],
     ],
-  }),
-  entry({
-    id: "assisted-pull-up",
+  })),
+  entry("assisted-pull-up", () => ({
     name: "Assisted pull-up machine",
     synonyms: ["machine-assisted pull-up"],
     pattern: "vertical pull",
@@ -108,9 +103,8 @@ export const PULL_UP: readonly Exercise[] = [
       ["Stops at half height", "Help was cut too soon", "Add ten kilos of help and go to the top"],
       ["Hips fold forward on the pad", "Kneeling too far back", "Bring the knees under the hips"],
     ],
-  }),
-  entry({
-    id: "band-assisted-pull-up",
+  })),
+  entry("band-assisted-pull-up", () => ({
     name: "Band-assisted pull-up",
     synonyms: ["banded pull-up"],
     pattern: "vertical pull",
@@ -131,9 +125,8 @@ export const PULL_UP: readonly Exercise[] = [
       ["Foot slips out of the loop", "Band sits under the toes", "Put it under the heel with the knee locked"],
       ["Twists as it rises", "Help comes from one side", "Cross the free foot over the loaded ankle"],
     ],
-  }),
-  entry({
-    id: "lowering-pull-up",
+  })),
+  entry("lowering-pull-up", () => ({
     name: "Lowering-only pull-up",
     synonyms: ["negative pull-up", "eccentric pull-up"],
     pattern: "vertical pull",
@@ -164,9 +157,8 @@ export const PULL_UP: readonly Exercise[] = [
       ["Stops before the arms are long", "Fear of the last drop", "Keep the box one step below the feet"],
       ["Elbows sore for days", "Too many lowerings too soon", "Halve the number for a week"],
     ],
-  }),
-  entry({
-    id: "chin-up",
+  })),
+  entry("chin-up", () => ({
     name: "Chin-up",
     synonyms: ["underhand pull-up"],
     pattern: "vertical pull",
@@ -188,9 +180,8 @@ export const PULL_UP: readonly Exercise[] = [
       ["Knees jerk up", "Reserve has run out", "End the set and rest longer"],
       ["Inside of the elbow aches", "Palms fixed hard upward", "Use rings or a palms-facing handle"],
     ],
-  }),
-  entry({
-    id: "pull-up",
+  })),
+  entry("pull-up", () => ({
     name: "Pull-up",
     synonyms: ["overhand pull-up"],
     pattern: "vertical pull",
@@ -217,9 +208,8 @@ export const PULL_UP: readonly Exercise[] = [
       ["Swings between reps", "Lowering is dropped", "Stop dead for a second in the hang"],
       ["One elbow leads", "A sleeping side, or uneven hands", "Tape two marks on the bar"],
     ],
-  }),
-  entry({
-    id: "pull-up-loaded",
+  })),
+  entry("pull-up-loaded", () => ({
     name: "Pull-up with added load",
     synonyms: ["weighted pull-up", "belt pull-up", "backpack pull-up"],
     pattern: "vertical pull",
@@ -245,9 +235,8 @@ export const PULL_UP: readonly Exercise[] = [
       ["Height drops after the first reps", "Added load too fast", "Take half off and keep chin height"],
       ["Lets go with the load on", "Tired hands at the end", "Put the box within reach of the toes"],
     ],
-  }),
-  entry({
-    id: "pull-up-pause",
+  })),
+  entry("pull-up-pause", () => ({
     name: "Pull-up, two-second pause",
     synonyms: ["paused pull-up", "pull-up with stop at top"],
     pattern: "vertical pull",
@@ -271,9 +260,8 @@ export const PULL_UP: readonly Exercise[] = [
       ["Chin rests on the bar", "The top is held with the neck", "Lift the chest and keep daylight under the chin"],
       ["Legs draw up to hold the height", "Blades have slid up", "Cut two from the set and pause lower"],
     ],
-  }),
-  entry({
-    id: "uneven-pull-up",
+  })),
+  entry("uneven-pull-up", () => ({
     name: "Pull-up, one hand on towel",
     synonyms: ["towel pull-up", "uneven pull-up"],
     pattern: "vertical pull",
@@ -312,5 +300,5 @@ export const PULL_UP: readonly Exercise[] = [
         "Bring the hands to nearly one height",
       ],
     ],
-  }),
+  })),
 ];

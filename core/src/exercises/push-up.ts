@@ -1,13 +1,11 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /**
  * Push-ups from the wall to one arm. They stand as leaning, and not as lying face-down, because the feet carry the
  * rest of the body: a leg that must rest may not do them.
  */
-export const PUSH_UP: readonly Exercise[] = [
-  entry({
-    id: "wall-push-up",
+export const PUSH_UP: readonly Listed[] = [
+  entry("wall-push-up", () => ({
     name: "Wall push-up",
     synonyms: ["wall press-up", "standing push-up"],
     pattern: "horizontal push",
@@ -28,9 +26,8 @@ export const PUSH_UP: readonly Exercise[] = [
       ["Elbows point straight sideways", "Palms are set at shoulder height", "Slide the palms down to chest level"],
       ["Shoulders creep to the ears", "The lean is steep for today", "Stand nearer and slow the way in"],
     ],
-  }),
-  entry({
-    id: "counter-push-up",
+  })),
+  entry("counter-push-up", () => ({
     name: "Counter push-up",
     synonyms: ["kitchen push-up", "incline push-up", "raised-hands press-up"],
     pattern: "horizontal push",
@@ -52,9 +49,8 @@ export const PUSH_UP: readonly Exercise[] = [
       ["Neck cranes towards the edge", "Chasing depth with the head", "Set a rolled towel where the chest stops"],
       ["Heels lift and the body rocks", "Feet slide or stand too far away", "Stand on a grippy mat, one step closer"],
     ],
-  }),
-  entry({
-    id: "push-up-60",
+  })),
+  entry("push-up-60", () => ({
     name: "Push-up, hands on 60 cm",
     synonyms: ["bench push-up", "incline press-up"],
     pattern: "horizontal push",
@@ -81,9 +77,8 @@ export const PUSH_UP: readonly Exercise[] = [
         "Line the wrists under the chest at the bottom",
       ],
     ],
-  }),
-  entry({
-    id: "knee-push-up",
+  })),
+  entry("knee-push-up", () => ({
     name: "Knee push-up",
     synonyms: ["knee press-up", "kneeling push-up"],
     pattern: "horizontal push",
@@ -107,9 +102,8 @@ export const PUSH_UP: readonly Exercise[] = [
       ["Kneecaps hurt on the mat", "Weight sits right on the kneecap", "Rest just above them, or choose the 30 cm box"],
       ["Chest lands after the hips", "Pressing starts from the low back", "Push from a folded towel under the chest"],
     ],
-  }),
-  entry({
-    id: "push-up-30",
+  })),
+  entry("push-up-30", () => ({
     name: "Push-up, hands on 30 cm",
     synonyms: ["low box push-up", "step press-up"],
     pattern: "horizontal push",
@@ -132,9 +126,8 @@ export const PUSH_UP: readonly Exercise[] = [
       ["One shoulder arrives first", "Hands are uneven on the step", "Tape two marks and match the thumbs"],
       ["Hips pike up when it gets hard", "Trunk rests while arms work", "Cut two reps, or go back to 60 cm"],
     ],
-  }),
-  entry({
-    id: "floor-push-up",
+  })),
+  entry("floor-push-up", () => ({
     name: "Floor push-up",
     synonyms: ["push-up", "press-up", "full push-up"],
     pattern: "horizontal push",
@@ -162,9 +155,8 @@ export const PUSH_UP: readonly Exercise[] = [
       ],
       ["Wrists ache at the bottom", "Palms bend fully back under load", "Hold two dumbbells as straight handles"],
     ],
-  }),
-  entry({
-    id: "push-up-feet-30",
+  })),
+  entry("push-up-feet-30", () => ({
     name: "Push-up, feet on 30 cm",
     synonyms: ["decline push-up", "feet-raised press-up"],
     pattern: "horizontal push",
@@ -187,9 +179,8 @@ export const PUSH_UP: readonly Exercise[] = [
       ["Head leads and chest stays up", "Weight pushed towards the crown", "Slide the whole body back an inch"],
       ["Feet slip off the edge", "Box is low-grip or shoes are worn", "Put the box on a mat, laces down on top"],
     ],
-  }),
-  entry({
-    id: "push-up-feet-60",
+  })),
+  entry("push-up-feet-60", () => ({
     name: "Push-up, feet on 60 cm",
     synonyms: ["high decline push-up"],
     pattern: "horizontal push",
@@ -220,9 +211,8 @@ export const PUSH_UP: readonly Exercise[] = [
       ],
       ["Elbows slide out behind the hands", "Hands too near the hips", "Set the hands under the collarbones"],
     ],
-  }),
-  entry({
-    id: "push-up-loaded",
+  })),
+  entry("push-up-loaded", () => ({
     name: "Push-up with added load",
     synonyms: ["weighted push-up", "vest push-up", "plate press-up"],
     pattern: "horizontal push",
@@ -245,9 +235,8 @@ export const PUSH_UP: readonly Exercise[] = [
       ["Depth shrinks as load grows", "Added more than a tenth at once", "Take half the new load off"],
       ["Belt line drops at the top", "Load sits over the low back", "Move it up between the blades"],
     ],
-  }),
-  entry({
-    id: "strap-push-up",
+  })),
+  entry("strap-push-up", () => ({
     name: "Suspension-strap push-up",
     synonyms: ["ring push-up", "suspended press-up"],
     pattern: "horizontal push",
@@ -273,9 +262,8 @@ export const PUSH_UP: readonly Exercise[] = [
       ["Straps rub hard on the arms", "Handles are pulled in and back", "Press slightly forward, palms turned down"],
       ["Shoulders dive below the hands", "Too deep for the present strength", "Stop with the elbows at a right angle"],
     ],
-  }),
-  entry({
-    id: "uneven-push-up",
+  })),
+  entry("uneven-push-up", () => ({
     name: "Push-up, one hand raised",
     synonyms: ["staggered push-up", "uneven press-up"],
     pattern: "horizontal push",
@@ -302,9 +290,8 @@ export const PUSH_UP: readonly Exercise[] = [
         "Start weaker side first and match its count",
       ],
     ],
-  }),
-  entry({
-    id: "one-arm-push-up",
+  })),
+  entry("one-arm-push-up", () => ({
     name: "One-arm push-up",
     synonyms: ["single-arm press-up"],
     pattern: "horizontal push",
@@ -331,5 +318,5 @@ export const PUSH_UP: readonly Exercise[] = [
       ["Falls into the last part", "Half range is all that is owned", "Put a block under the chest, remove it later"],
       ["Elbow swings far out", "Palm points straight ahead", "Turn the fingers a little inward"],
     ],
-  }),
+  })),
 ];

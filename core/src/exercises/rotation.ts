@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Turning against a load, and holding still against one that would turn the trunk. */
-export const ROTATION: readonly Exercise[] = [
-  entry({
-    id: "cable-turn",
+export const ROTATION: readonly Listed[] = [
+  entry("cable-turn", () => ({
     name: "Standing cable turn",
     synonyms: ["cable rotation", "horizontal twist at cable"],
     pattern: "rotation",
@@ -29,9 +27,8 @@ export const ROTATION: readonly Exercise[] = [
       ],
       ["Stack pulls the trunk back fast", "Return is given away", "Two plates less, three counts home"],
     ],
-  }),
-  entry({
-    id: "cable-lift",
+  })),
+  entry("cable-lift", () => ({
     name: "Cable lift, low to high",
     synonyms: ["reverse chop", "low-to-high cable lift"],
     pattern: "rotation",
@@ -52,9 +49,8 @@ export const ROTATION: readonly Exercise[] = [
       ["Elbows bend and pull", "Arms replace the turn", "Keep them long and go lighter"],
       ["Shrugs at the top", "Path ends too high", "Finish at eye level"],
     ],
-  }),
-  entry({
-    id: "half-kneeling-band-chop",
+  })),
+  entry("half-kneeling-band-chop", () => ({
     name: "Half-kneeling band chop",
     synonyms: ["kneeling chop with band"],
     pattern: "rotation",
@@ -75,9 +71,8 @@ export const ROTATION: readonly Exercise[] = [
       ["Hips turn along with the arms", "Band is stronger than the trunk", "Stand nearer to the anchor"],
       ["Front foot lifts", "Weight hangs on the rear knee", "Press the whole front sole down"],
     ],
-  }),
-  entry({
-    id: "angled-bar-arc",
+  })),
+  entry("angled-bar-arc", () => ({
     name: "Angled-bar arc from hip to hip",
     synonyms: ["bar rotation", "angled bar rainbow"],
     pattern: "rotation",
@@ -98,9 +93,8 @@ export const ROTATION: readonly Exercise[] = [
       ["Elbows fold at the hip", "Reach is lost on the way down", "Stop the arc above the belt"],
       ["Back arches at the top", "Bar passes behind the forehead", "Keep its tip in front of the eyes"],
     ],
-  }),
-  entry({
-    id: "half-kneeling-press-out",
+  })),
+  entry("half-kneeling-press-out", () => ({
     name: "Half-kneeling press-out",
     synonyms: ["kneeling anti-rotation press"],
     pattern: "anti-rotation",
@@ -121,9 +115,8 @@ export const ROTATION: readonly Exercise[] = [
       ["Front knee falls inward", "Stance is a tightrope", "Move the front foot outward"],
       ["Shoulders climb while pressing", "Path is too high", "Press from the lower ribs"],
     ],
-  }),
-  entry({
-    id: "press-out-hold",
+  })),
+  entry("press-out-hold", () => ({
     name: "Press-out, held",
     synonyms: ["anti-rotation hold", "band press-out hold"],
     pattern: "anti-rotation",
@@ -145,9 +138,8 @@ export const ROTATION: readonly Exercise[] = [
       ["Knees lock and hips sway", "Standing lazily on one leg", "Soften both knees, weight on both soles"],
       ["Breath stops", "The hold is at its limit", "Ten seconds less"],
     ],
-  }),
-  entry({
-    id: "one-arm-plank",
+  })),
+  entry("one-arm-plank", () => ({
     name: "Plank with one arm reaching",
     synonyms: ["one-arm plank hold", "reaching plank"],
     pattern: "anti-rotation",
@@ -171,9 +163,8 @@ export const ROTATION: readonly Exercise[] = [
       ["Planted shoulder sinks", "Weight falls into the joint", "Push that forearm down before reaching"],
       ["Hips rise to help", "Hold outlasts the trunk", "Five seconds a side, more often"],
     ],
-  }),
-  entry({
-    id: "knees-off-shoulder-tap",
+  })),
+  entry("knees-off-shoulder-tap", () => ({
     name: "Shoulder taps, knees off the floor",
     synonyms: ["quadruped shoulder tap", "hover tap"],
     pattern: "anti-rotation",
@@ -194,9 +185,8 @@ export const ROTATION: readonly Exercise[] = [
       ["Knees come down between taps", "Front of the thigh tires", "Six taps, rest, six more"],
       ["Wrists ache", "Palms bend fully back", "Hold two dumbbells as handles and only lean"],
     ],
-  }),
-  entry({
-    id: "plank-drag",
+  })),
+  entry("plank-drag", () => ({
     name: "Plank with weight dragged across",
     synonyms: ["plank pull-through", "dumbbell drag plank"],
     pattern: "anti-rotation",
@@ -218,5 +208,5 @@ export const ROTATION: readonly Exercise[] = [
       ["Feet shuffle", "Base is narrow for the reach", "One shoe wider on each side"],
       ["Low back sags", "More drags than the plank allows", "Four drags a set"],
     ],
-  }),
+  })),
 ];

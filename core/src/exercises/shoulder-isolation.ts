@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Chest, shoulder, shoulder blade and neck, one joint at a time. */
-export const SHOULDER_ISOLATION: readonly Exercise[] = [
-  entry({
-    id: "cable-fly",
+export const SHOULDER_ISOLATION: readonly Listed[] = [
+  entry("cable-fly", () => ({
     name: "Cable chest fly",
     synonyms: ["standing cable fly", "cable crossover"],
     pattern: "upper isolation",
@@ -24,9 +22,8 @@ export const SHOULDER_ISOLATION: readonly Exercise[] = [
       ["Shoulders roll ahead at the end", "Hands cross too far", "Stop when the knuckles meet"],
       ["Opens far behind the body", "The stack decides the range", "Step further forward"],
     ],
-  }),
-  entry({
-    id: "fly-machine",
+  })),
+  entry("fly-machine", () => ({
     name: "Seated fly machine",
     synonyms: ["pec machine", "butterfly machine"],
     pattern: "upper isolation",
@@ -47,9 +44,8 @@ export const SHOULDER_ISOLATION: readonly Exercise[] = [
       ["Neck pokes ahead", "Pulling with the head", "Lean the crown on the pad"],
       ["Slams at the stack", "Return is let go", "Stop a finger before it touches"],
     ],
-  }),
-  entry({
-    id: "floor-fly",
+  })),
+  entry("floor-fly", () => ({
     name: "Dumbbell fly on floor",
     synonyms: ["floor fly"],
     pattern: "upper isolation",
@@ -69,9 +65,8 @@ export const SHOULDER_ISOLATION: readonly Exercise[] = [
       ["Arms bend as they open", "Load suits a press, not a fly", "Choose half"],
       ["Hands end above the face", "Arc runs towards the head", "Aim at the middle of the breastbone"],
     ],
-  }),
-  entry({
-    id: "reverse-fly",
+  })),
+  entry("reverse-fly", () => ({
     name: "Reverse fly, chest on bench",
     synonyms: ["rear shoulder raise", "bent-over raise, supported"],
     pattern: "upper isolation",
@@ -91,9 +86,8 @@ export const SHOULDER_ISOLATION: readonly Exercise[] = [
       ["Chest lifts off", "Momentum from the back", "Pause one count at the bottom"],
       ["Shoulders creep to the ears", "Arms go up and forward", "Aim a little lower than the shoulder"],
     ],
-  }),
-  entry({
-    id: "front-raise",
+  })),
+  entry("front-raise", () => ({
     name: "Front raise",
     synonyms: ["forward raise"],
     pattern: "upper isolation",
@@ -112,9 +106,8 @@ export const SHOULDER_ISOLATION: readonly Exercise[] = [
       ["Palm turns to the floor", "Arm rolls in as it rises", "Keep the thumb on top"],
       ["Goes above the eyes", "Chasing height", "A tape mark on the wall ahead"],
     ],
-  }),
-  entry({
-    id: "cable-lateral-raise",
+  })),
+  entry("cable-lateral-raise", () => ({
     name: "One-arm cable lateral raise",
     synonyms: ["cable side raise"],
     pattern: "upper isolation",
@@ -134,9 +127,8 @@ export const SHOULDER_ISOLATION: readonly Exercise[] = [
       ["Hand higher than the elbow", "Arm turns out late", "Soften the elbow, lead with it"],
       ["Starts with a jerk", "No tension at the thigh", "Step away until the cable is tight"],
     ],
-  }),
-  entry({
-    id: "shrug",
+  })),
+  entry("shrug", () => ({
     name: "Dumbbell shrug",
     synonyms: ["shoulder shrug"],
     pattern: "upper isolation",
@@ -156,9 +148,8 @@ export const SHOULDER_ISOLATION: readonly Exercise[] = [
       ["Head pokes out", "Neck joins the lift", "Back of the head to the wall"],
       ["Tiny movement", "Load is far too big", "Go down until the ears feel near"],
     ],
-  }),
-  entry({
-    id: "straight-arm-pull-down",
+  })),
+  entry("straight-arm-pull-down", () => ({
     name: "Straight-arm pull-down",
     synonyms: ["cable pull-over, standing", "lat sweep"],
     pattern: "upper isolation",
@@ -177,9 +168,8 @@ export const SHOULDER_ISOLATION: readonly Exercise[] = [
       ["Trunk bobs", "Body weight pushes the bar", "Squeeze the seat and stand still"],
       ["Arms fly up fast", "Stretch on top is rushed", "Three counts up"],
     ],
-  }),
-  entry({
-    id: "pull-over",
+  })),
+  entry("pull-over", () => ({
     name: "Dumbbell pull-over on bench",
     synonyms: ["bench pullover"],
     pattern: "upper isolation",
@@ -199,9 +189,8 @@ export const SHOULDER_ISOLATION: readonly Exercise[] = [
       ["Elbows bend more and more", "It became a triceps lift", "Fix the angle as in a cast"],
       ["Hands slip", "Weight held with fingertips", "Palms flat under the upper plate"],
     ],
-  }),
-  entry({
-    id: "band-internal-rotation",
+  })),
+  entry("band-internal-rotation", () => ({
     name: "Band internal rotation, elbow at side",
     synonyms: ["rotator cuff band turn-in"],
     pattern: "upper isolation",
@@ -221,9 +210,8 @@ export const SHOULDER_ISOLATION: readonly Exercise[] = [
       ["Shoulder rolls ahead", "Hand goes past the belly", "Stop at the shirt buttons"],
       ["Band snaps the arm open", "No brake on the way out", "Count four"],
     ],
-  }),
-  entry({
-    id: "side-lying-external-rotation",
+  })),
+  entry("side-lying-external-rotation", () => ({
     name: "Side-lying external rotation",
     synonyms: ["side-lying cuff raise"],
     pattern: "upper isolation",
@@ -243,9 +231,8 @@ export const SHOULDER_ISOLATION: readonly Exercise[] = [
       ["Wrist cocks first", "Hand leads too eagerly", "Make a straight line of it"],
       ["More than a few kilos", "Big muscles join in", "One or two kilos do it"],
     ],
-  }),
-  entry({
-    id: "angled-arm-raise",
+  })),
+  entry("angled-arm-raise", () => ({
     name: "Angled arm raise, chest on bench",
     synonyms: ["prone Y raise"],
     pattern: "upper isolation",
@@ -265,9 +252,8 @@ export const SHOULDER_ISOLATION: readonly Exercise[] = [
       ["Back arches", "Height from the wrong place", "Press the belt into the pad"],
       ["Swinging rhythm", "Too quick to feel", "One count still on top"],
     ],
-  }),
-  entry({
-    id: "blade-push-up",
+  })),
+  entry("blade-push-up", () => ({
     name: "Shoulder-blade push-up on counter",
     synonyms: ["scapular push-up", "push-up plus"],
     pattern: "upper isolation",
@@ -287,9 +273,8 @@ export const SHOULDER_ISOLATION: readonly Exercise[] = [
       ["Head drops", "Neck follows the chest", "Look at a mark at eye height"],
       ["Hips sag", "Line breaks with the blades", "Squeeze the seat"],
     ],
-  }),
-  entry({
-    id: "neck-push-hold",
+  })),
+  entry("neck-push-hold", () => ({
     name: "Neck push into hand, held",
     synonyms: ["neck isometrics"],
     pattern: "upper isolation",
@@ -313,5 +298,5 @@ export const SHOULDER_ISOLATION: readonly Exercise[] = [
       ["Teeth clench", "Effort is all-out", "Tongue loose, a third is enough"],
       ["Chin pokes forward", "Sitting slumped", "Back to a wall first"],
     ],
-  }),
+  })),
 ];

@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Holding the side of the body straight, from the wall to the feet on a bench. */
-export const SIDE_PLANK: readonly Exercise[] = [
-  entry({
-    id: "wall-side-plank",
+export const SIDE_PLANK: readonly Listed[] = [
+  entry("wall-side-plank", () => ({
     name: "Side plank against wall",
     synonyms: ["standing side plank"],
     pattern: "anti-lateral flexion",
@@ -27,9 +25,8 @@ export const SIDE_PLANK: readonly Exercise[] = [
       ["Chest turns to the wall", "Forearm lies across the body", "Point the forearm straight up the wall"],
       ["Shoulder rides up", "Elbow is above the shoulder", "Slide the forearm a little lower"],
     ],
-  }),
-  entry({
-    id: "side-plank-knees",
+  })),
+  entry("side-plank-knees", () => ({
     name: "Side plank on knees",
     synonyms: ["short side plank", "knee side bridge"],
     pattern: "anti-lateral flexion",
@@ -52,9 +49,8 @@ export const SIDE_PLANK: readonly Exercise[] = [
       ["Chest rolls towards the floor", "Top hand hangs in front", "Top hand on the hip, look at the wall"],
       ["Breath held throughout", "Form is too hard today", "Use the wall version"],
     ],
-  }),
-  entry({
-    id: "side-plank-staggered",
+  })),
+  entry("side-plank-staggered", () => ({
     name: "Side plank, feet staggered",
     synonyms: ["split-foot side plank"],
     pattern: "anti-lateral flexion",
@@ -78,9 +74,8 @@ export const SIDE_PLANK: readonly Exercise[] = [
       ["Feet slide apart", "Socks or a slick mat", "Shoes on, rear foot against the wall"],
       ["Elbow hurts", "Forearm bears on its point", "Pad it and turn the palm down"],
     ],
-  }),
-  entry({
-    id: "side-plank",
+  })),
+  entry("side-plank", () => ({
     name: "Side plank, feet stacked",
     synonyms: ["full side plank", "side bridge"],
     pattern: "anti-lateral flexion",
@@ -105,9 +100,8 @@ export const SIDE_PLANK: readonly Exercise[] = [
       ["Lower shoulder caves in", "Resting in the joint", "Push the elbow down, or go back to the knees"],
       ["One side lasts far less", "That side had less practice", "Begin on it and match its time"],
     ],
-  }),
-  entry({
-    id: "side-plank-leg-lift",
+  })),
+  entry("side-plank-leg-lift", () => ({
     name: "Side plank, top leg lifted",
     synonyms: ["star side plank"],
     pattern: "anti-lateral flexion",
@@ -131,9 +125,8 @@ export const SIDE_PLANK: readonly Exercise[] = [
       ["Toes turn to the ceiling", "Front of the hip takes over", "Heel a little behind, toes a little down"],
       ["Rocks to and fro", "Narrow base", "Touch the wall with the back of the hand"],
     ],
-  }),
-  entry({
-    id: "side-plank-reach-under",
+  })),
+  entry("side-plank-reach-under", () => ({
     name: "Side plank, reach under",
     synonyms: ["side plank thread", "turning side plank"],
     pattern: "anti-lateral flexion",
@@ -161,9 +154,8 @@ export const SIDE_PLANK: readonly Exercise[] = [
       ["Shoulder on the floor slides in", "Weight falls forward over it", "Press the forearm down before each reach"],
       ["Feet scramble for hold", "Base is narrow while turning", "Widen the stagger by a shoe"],
     ],
-  }),
-  entry({
-    id: "adductor-side-plank-short",
+  })),
+  entry("adductor-side-plank-short", () => ({
     name: "Adductor side plank, knee on bench",
     synonyms: ["short-lever adductor plank", "inner-thigh side plank"],
     pattern: "anti-lateral flexion",
@@ -193,9 +185,8 @@ export const SIDE_PLANK: readonly Exercise[] = [
       ["Hips hang behind the bench", "Lying with bent hips", "Bring the belt forward under the shoulders"],
       ["Lower knee props on the floor", "Hold is past its end", "Hold five seconds more often instead"],
     ],
-  }),
-  entry({
-    id: "adductor-side-plank-long",
+  })),
+  entry("adductor-side-plank-long", () => ({
     name: "Adductor side plank, foot on bench",
     synonyms: ["long-lever adductor plank"],
     pattern: "anti-lateral flexion",
@@ -224,9 +215,8 @@ export const SIDE_PLANK: readonly Exercise[] = [
       ["Hip sags between shoulder and foot", "Trunk gives way first", "Own the stacked side plank again for a week"],
       ["Bench rolls or tips", "Foot pushes sideways", "Wedge it against the wall"],
     ],
-  }),
-  entry({
-    id: "side-plank-feet-bench",
+  })),
+  entry("side-plank-feet-bench", () => ({
     name: "Side plank, feet on bench",
     synonyms: ["elevated side plank", "decline side plank"],
     pattern: "anti-lateral flexion",
@@ -250,5 +240,5 @@ export const SIDE_PLANK: readonly Exercise[] = [
       ["Weight shoots into the shoulder", "Feet higher, elbow too far out", "Slide the elbow under the ear"],
       ["Ankle bones press painfully", "Hard edge under the lower foot", "Fold a towel there, keep shoes on"],
     ],
-  }),
+  })),
 ];

@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Split squats and one-leg squats: the lead foot carries clearly more than half. */
-export const SINGLE_LEG: readonly Exercise[] = [
-  entry({
-    id: "split-squat-support",
+export const SINGLE_LEG: readonly Listed[] = [
+  entry("split-squat-support", () => ({
     name: "Shallow split squat, hand on rail",
     synonyms: ["supported half lunge", "assisted split squat"],
     pattern: "single leg",
@@ -23,9 +21,8 @@ export const SINGLE_LEG: readonly Exercise[] = [
       ["Wobbles from side to side", "Both feet stand on one line", "Set the feet as wide as railway tracks"],
       ["Pulls on the rail to come up", "Going lower than is comfortable", "Mark a higher stop and use two fingers"],
     ],
-  }),
-  entry({
-    id: "split-squat-support-full",
+  })),
+  entry("split-squat-support-full", () => ({
     name: "Full split squat, hand on rail",
     synonyms: ["assisted lunge", "supported deep split squat"],
     pattern: "single leg",
@@ -44,9 +41,8 @@ export const SINGLE_LEG: readonly Exercise[] = [
       ["Trunk twists to the rail", "Rail hand holds too tightly", "Slide an open palm along the rail"],
       ["Back leg does the work", "Weight has stayed behind the middle", "Shift the belt forward before lowering"],
     ],
-  }),
-  entry({
-    id: "split-squat-free",
+  })),
+  entry("split-squat-free", () => ({
     name: "Split squat",
     synonyms: ["static lunge", "free split squat"],
     pattern: "single leg",
@@ -71,9 +67,8 @@ export const SINGLE_LEG: readonly Exercise[] = [
       ],
       ["Leans far forward each repetition", "Front thigh is spared", "Brush the back of the shirt along a wall corner"],
     ],
-  }),
-  entry({
-    id: "split-squat-dumbbell",
+  })),
+  entry("split-squat-dumbbell", () => ({
     name: "Split squat with dumbbells",
     synonyms: ["loaded split squat", "dumbbell static lunge"],
     pattern: "single leg",
@@ -109,9 +104,8 @@ export const SINGLE_LEG: readonly Exercise[] = [
         "Chalk two foot marks and stay on them",
       ],
     ],
-  }),
-  entry({
-    id: "rear-foot-split-squat-body",
+  })),
+  entry("rear-foot-split-squat-body", () => ({
     name: "Rear-foot-elevated split squat, body",
     synonyms: ["Bulgarian split squat", "elevated split squat bodyweight"],
     pattern: "single leg",
@@ -142,9 +136,8 @@ export const SINGLE_LEG: readonly Exercise[] = [
       ["Back thigh pulls painfully", "Bench is high for this hip", "Use a step of half the height"],
       ["Pushes off the rear toes", "Front leg tires first", "Lay the foot flat, laces down"],
     ],
-  }),
-  entry({
-    id: "rear-foot-split-squat",
+  })),
+  entry("rear-foot-split-squat", () => ({
     name: "Rear-foot-elevated split squat",
     synonyms: ["Bulgarian split squat with dumbbells", "loaded elevated split squat"],
     pattern: "single leg",
@@ -192,9 +185,8 @@ export const SINGLE_LEG: readonly Exercise[] = [
         "Spread the toes, or do the set barefoot on a firm floor",
       ],
     ],
-  }),
-  entry({
-    id: "one-leg-mini-squat",
+  })),
+  entry("one-leg-mini-squat", () => ({
     name: "One-leg quarter squat, two hands",
     synonyms: ["supported single-leg mini squat", "one-leg knee bend"],
     pattern: "single leg",
@@ -221,9 +213,8 @@ export const SINGLE_LEG: readonly Exercise[] = [
       ],
       ["Standing foot rolls to its outer edge", "Balancing from the ankle", "Press the base of the big toe down"],
     ],
-  }),
-  entry({
-    id: "one-leg-squat-bench",
+  })),
+  entry("one-leg-squat-bench", () => ({
     name: "One-leg squat to bench",
     synonyms: ["single-leg box squat", "one-leg sit-to-stand"],
     pattern: "single leg",
@@ -244,9 +235,8 @@ export const SINGLE_LEG: readonly Exercise[] = [
       ["Free foot touches down", "Front of that hip tires", "Let the heel slide on a towel"],
       ["Knee swings in and out", "Hurried change of direction", "Pause on the bench for one count"],
     ],
-  }),
-  entry({
-    id: "one-leg-squat-free",
+  })),
+  entry("one-leg-squat-free", () => ({
     name: "One-leg squat, free",
     synonyms: ["pistol squat", "full single-leg squat"],
     pattern: "single leg",
@@ -270,5 +260,5 @@ export const SINGLE_LEG: readonly Exercise[] = [
         "Go back to the box and lower it in stages",
       ],
     ],
-  }),
+  })),
 ];

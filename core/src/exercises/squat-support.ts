@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Squats that stand beside the ladder: supported, held, on machines, and deep. */
-export const SQUAT_SUPPORT: readonly Exercise[] = [
-  entry({
-    id: "mini-squat-support",
+export const SQUAT_SUPPORT: readonly Listed[] = [
+  entry("mini-squat-support", () => ({
     name: "Quarter squat, hands on chair back",
     synonyms: ["mini squat", "supported knee bend"],
     pattern: "squat",
@@ -23,9 +21,8 @@ export const SQUAT_SUPPORT: readonly Exercise[] = [
       ["Knees bend deeper each time", "No mark for the depth", "Stick tape on the wall at belt height"],
       ["One foot lightens", "Saving a sore side", "Shift both shoes until they press alike"],
     ],
-  }),
-  entry({
-    id: "wall-sit-high",
+  })),
+  entry("wall-sit-high", () => ({
     name: "Wall sit, knees bent to 60°",
     synonyms: ["wall squat hold", "high wall sit"],
     pattern: "squat",
@@ -44,9 +41,8 @@ export const SQUAT_SUPPORT: readonly Exercise[] = [
       ["Hands push on the thighs", "The time is beyond strength today", "Cut the hold by ten seconds"],
       ["Breathing stops", "Straining against the clock", "Count aloud, or stand a little higher"],
     ],
-  }),
-  entry({
-    id: "leg-press-mid",
+  })),
+  entry("leg-press-mid", () => ({
     name: "Leg press, middle range",
     synonyms: ["seated leg press", "half-range leg press"],
     pattern: "squat",
@@ -65,9 +61,8 @@ export const SQUAT_SUPPORT: readonly Exercise[] = [
       ["Legs snap straight", "Speed at the end of the push", "Finish each push with a soft knee"],
       ["Toes do the pushing", "Feet sit low on the plate", "Move both feet a hand's width higher"],
     ],
-  }),
-  entry({
-    id: "leg-press-deep",
+  })),
+  entry("leg-press-deep", () => ({
     name: "Leg press, deep",
     synonyms: ["full-range leg press", "45-degree leg press"],
     pattern: "squat",
@@ -100,9 +95,8 @@ export const SQUAT_SUPPORT: readonly Exercise[] = [
       ["Bounces out of the deepest point", "Load carries the turn", "Take one pin off and rest a beat"],
       ["Knees squeeze together on the push", "Feet are narrow for this depth", "Turn the toes out and spread the feet"],
     ],
-  }),
-  entry({
-    id: "one-leg-press",
+  })),
+  entry("one-leg-press", () => ({
     name: "One-leg leg press",
     synonyms: ["single-leg press", "unilateral leg press"],
     pattern: "squat",
@@ -129,9 +123,8 @@ export const SQUAT_SUPPORT: readonly Exercise[] = [
       ["Second side gets fewer repetitions", "The stronger leg went first", "Begin with the weaker leg and match it"],
       ["Free foot pushes as well", "Setting chosen for two legs", "Use less than half of the two-leg pin"],
     ],
-  }),
-  entry({
-    id: "deep-squat",
+  })),
+  entry("deep-squat", () => ({
     name: "Deep squat with weight vest",
     synonyms: ["full squat", "loaded deep squat"],
     pattern: "squat",
@@ -155,9 +148,8 @@ export const SQUAT_SUPPORT: readonly Exercise[] = [
       ["Ankles roll inwards", "Arch gives way at depth", "Grip the mat with the toes, or raise the heels"],
       ["Vest swings on the turn", "Straps are loose", "Tighten the straps before every set"],
     ],
-  }),
-  entry({
-    id: "hack-squat",
+  })),
+  entry("hack-squat", () => ({
     name: "Hack squat machine",
     synonyms: ["sled squat machine"],
     pattern: "squat",
@@ -177,9 +169,8 @@ export const SQUAT_SUPPORT: readonly Exercise[] = [
       ["Heels lift off the plate", "Feet are too low", "Move them up by half a shoe"],
       ["Knees slam straight", "Last part is thrown", "Stop a finger before locking"],
     ],
-  }),
-  entry({
-    id: "box-squat",
+  })),
+  entry("box-squat", () => ({
     name: "Barbell squat to box",
     synonyms: ["bar box squat"],
     pattern: "squat",
@@ -214,5 +205,5 @@ export const SQUAT_SUPPORT: readonly Exercise[] = [
       ["Rocks back to get up", "Brace was let go", "Touch and pause, weight on the feet"],
       ["Chest falls while rising", "Hips shoot back first", "Higher box for two weeks"],
     ],
-  }),
+  })),
 ];

@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Two feet side by side: from rising out of a high seat to a paused squat under the bar. */
-export const SQUAT: readonly Exercise[] = [
-  entry({
-    id: "sit-to-stand-high",
+export const SQUAT: readonly Listed[] = [
+  entry("sit-to-stand-high", () => ({
     name: "Sit-to-stand, high seat",
     synonyms: ["chair rise", "box squat high", "knee-dominant"],
     pattern: "squat",
@@ -32,9 +30,8 @@ export const SQUAT: readonly Exercise[] = [
       ["Rocks several times to get up", "Feet are too far in front of the seat", "Slide the feet back a hand's width"],
       ["Pushes hard with one arm only", "One leg is doing less", "Place both feet level and use two light hands"],
     ],
-  }),
-  entry({
-    id: "sit-to-stand-45",
+  })),
+  entry("sit-to-stand-45", () => ({
     name: "Sit-to-stand, arms crossed",
     synonyms: ["chair stand", "chair squat"],
     pattern: "squat",
@@ -58,9 +55,8 @@ export const SQUAT: readonly Exercise[] = [
       ["Arms fling forward to help", "The seat is still too low", "Return to a seat a hand's width higher"],
       ["Never reaches full height", "Rushing to the next one", "Count one at full height before sitting"],
     ],
-  }),
-  entry({
-    id: "touch-and-go-squat",
+  })),
+  entry("touch-and-go-squat", () => ({
     name: "Squat to a light chair touch",
     synonyms: ["touch-and-go box squat", "chair tap squat"],
     pattern: "squat",
@@ -88,9 +84,8 @@ export const SQUAT: readonly Exercise[] = [
         "Start with calves touching the seat front",
       ],
     ],
-  }),
-  entry({
-    id: "body-squat",
+  })),
+  entry("body-squat", () => ({
     name: "Body squat to parallel",
     synonyms: ["air squat", "free squat", "bodyweight squat"],
     pattern: "squat",
@@ -109,9 +104,8 @@ export const SQUAT: readonly Exercise[] = [
       ["Stops well above level", "Depth is not trusted yet", "Set a low box behind as a target"],
       ["Falls forward on the way up", "Weight has moved to the toes", "Hold a door frame and slow the rise"],
     ],
-  }),
-  entry({
-    id: "body-squat-pause",
+  })),
+  entry("body-squat-pause", () => ({
     name: "Body squat, three-second pause",
     synonyms: ["paused squat", "bottom-hold squat"],
     pattern: "squat",
@@ -131,9 +125,8 @@ export const SQUAT: readonly Exercise[] = [
       ["Bounces out of the bottom", "The count is cut short", "Have a partner count the three aloud"],
       ["Breath is held through the pause", "The pause is too long for now", "Breathe out once, or pause for one count"],
     ],
-  }),
-  entry({
-    id: "goblet-squat",
+  })),
+  entry("goblet-squat", () => ({
     name: "Goblet squat",
     synonyms: ["front-held squat", "kettlebell squat"],
     pattern: "squat",
@@ -166,9 +159,8 @@ export const SQUAT: readonly Exercise[] = [
       ],
       ["Elbows prop on the thighs", "Depth is used as a rest", "Stop where the elbows clear the legs"],
     ],
-  }),
-  entry({
-    id: "double-dumbbell-front-squat",
+  })),
+  entry("double-dumbbell-front-squat", () => ({
     name: "Two-dumbbell front squat",
     synonyms: ["double kettlebell front squat", "dumbbell rack squat"],
     pattern: "squat",
@@ -200,9 +192,8 @@ export const SQUAT: readonly Exercise[] = [
         "Let the weights touch each other under the chin",
       ],
     ],
-  }),
-  entry({
-    id: "back-squat",
+  })),
+  entry("back-squat", () => ({
     name: "Barbell back squat",
     synonyms: ["squat with bar", "high-bar squat"],
     pattern: "squat",
@@ -246,9 +237,8 @@ export const SQUAT: readonly Exercise[] = [
       ["Bar tips to one side", "Hands are uneven on the bar", "Line both hands up with the ring marks"],
       ["Heels lift near the bottom", "Ankle bend runs out", "Stand on small plates or take a wider stance"],
     ],
-  }),
-  entry({
-    id: "front-rack-squat",
+  })),
+  entry("front-rack-squat", () => ({
     name: "Barbell front squat",
     synonyms: ["front squat", "clean-grip squat"],
     pattern: "squat",
@@ -277,9 +267,8 @@ export const SQUAT: readonly Exercise[] = [
       ["Grip pinches the wrists", "The hands are too narrow", "Use two fingers, or straps looped on the bar"],
       ["Upper back rounds at half way", "Last sets were too close to failure", "Leave two more reps in hand"],
     ],
-  }),
-  entry({
-    id: "back-squat-pause",
+  })),
+  entry("back-squat-pause", () => ({
     name: "Barbell back squat with pause",
     synonyms: ["paused back squat", "slow back squat"],
     pattern: "squat",
@@ -312,5 +301,5 @@ export const SQUAT: readonly Exercise[] = [
       ["Creeps upwards before the count ends", "The load is that of the normal squat", "Take a fifth off the bar"],
       ["Tips onto the toes in the pause", "Balance point has moved forward", "Press the big toe and heel down evenly"],
     ],
-  }),
+  })),
 ];

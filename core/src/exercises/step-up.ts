@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Stepping up by height, to the side, with a load, and slowly down. */
-export const STEP_UP: readonly Exercise[] = [
-  entry({
-    id: "step-up-low",
+export const STEP_UP: readonly Listed[] = [
+  entry("step-up-low", () => ({
     name: "Low step-up, hand on rail",
     synonyms: ["stair step-up", "supported step-up"],
     pattern: "single leg",
@@ -27,9 +25,8 @@ export const STEP_UP: readonly Exercise[] = [
       ["Only the front of the foot is on", "Standing too far back", "Move up until the heel is covered"],
       ["Rail arm hauls the body up", "Speed is slow at the start", "Lean over the step before pressing"],
     ],
-  }),
-  entry({
-    id: "step-up-20",
+  })),
+  entry("step-up-20", () => ({
     name: "Step-up 20 cm, no hand",
     synonyms: ["free low step-up", "single stair step-up"],
     pattern: "single leg",
@@ -52,9 +49,8 @@ export const STEP_UP: readonly Exercise[] = [
       ["Knee wavers inwards on the step", "The foot has collapsed to its inside", "Think of a coin under the big toe"],
       ["Drops down heavily", "Lowering is forgotten", "Count two on the way down, or go back to the rail"],
     ],
-  }),
-  entry({
-    id: "step-up-30",
+  })),
+  entry("step-up-30", () => ({
     name: "Step-up 30 cm",
     synonyms: ["box step-up", "bench step-up"],
     pattern: "single leg",
@@ -73,9 +69,8 @@ export const STEP_UP: readonly Exercise[] = [
       ["Hand presses on the knee", "The height is beyond today's strength", "Choose a 20 cm step"],
       ["Jumps onto the box", "Taking a run-up from the floor foot", "Shift all weight to the box foot before rising"],
     ],
-  }),
-  entry({
-    id: "step-down-slow",
+  })),
+  entry("step-down-slow", () => ({
     name: "Slow step-down 15–20 cm",
     synonyms: ["forward step-down", "eccentric step-down"],
     pattern: "single leg",
@@ -95,9 +90,8 @@ export const STEP_UP: readonly Exercise[] = [
       ["Pelvis tips to the free side", "Standing hip gives way", "Hold a stick level across the belt as a guide"],
       ["Heel of the standing foot rises", "Ankle bend is at its end", "Pick a lower step"],
     ],
-  }),
-  entry({
-    id: "step-up-30-loaded",
+  })),
+  entry("step-up-30-loaded", () => ({
     name: "Step-up 30 cm with weights",
     synonyms: ["dumbbell step-up", "loaded box step-up"],
     pattern: "single leg",
@@ -129,9 +123,8 @@ export const STEP_UP: readonly Exercise[] = [
       ["Weights swing into the shins", "Arms lead the climb", "Pause on top until both hang still"],
       ["Body twists on top", "The free leg crosses over", "Tap its heel on the box edge at hip width"],
     ],
-  }),
-  entry({
-    id: "lateral-step-up",
+  })),
+  entry("lateral-step-up", () => ({
     name: "Lateral step-up 20–30 cm",
     synonyms: ["side step-up", "sideways step-up"],
     pattern: "single leg",
@@ -155,9 +148,8 @@ export const STEP_UP: readonly Exercise[] = [
         "Spread the toes and aim the knee at the little one",
       ],
     ],
-  }),
-  entry({
-    id: "step-up-knee-height",
+  })),
+  entry("step-up-knee-height", () => ({
     name: "Step-up, thigh level at the start",
     synonyms: ["high step-up", "knee-height step-up"],
     pattern: "single leg",
@@ -180,9 +172,8 @@ export const STEP_UP: readonly Exercise[] = [
       ],
       ["Falls off the back", "Stepped down without looking for the floor", "Touch the toes first, then the heel"],
     ],
-  }),
-  entry({
-    id: "step-up-knee-height-loaded",
+  })),
+  entry("step-up-knee-height-loaded", () => ({
     name: "High step-up with weights",
     synonyms: ["loaded high step-up", "dumbbell high step-up"],
     pattern: "single leg",
@@ -219,5 +210,5 @@ export const STEP_UP: readonly Exercise[] = [
       ["Trunk drops onto the thigh", "Weights pull it forward", "Hold them at the shoulders and go lighter"],
       ["Lands with a crash", "Last part of the descent is free fall", "Stack a mat where the foot lands"],
     ],
-  }),
+  })),
 ];

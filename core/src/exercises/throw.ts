@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** A ball leaves the hands, as fast as it can be thrown well. Counted in contacts and never in weekly sets. */
-export const THROW: readonly Exercise[] = [
-  entry({
-    id: "ball-slam",
+export const THROW: readonly Listed[] = [
+  entry("ball-slam", () => ({
     name: "Ball slam to the floor",
     synonyms: ["medicine ball slam", "overhead slam"],
     pattern: "throw",
@@ -24,9 +22,8 @@ export const THROW: readonly Exercise[] = [
       ["Only the arms throw", "No reach before the throw", "Pause on the toes, ball overhead"],
       ["Picks it up with a round back", "Hurry between throws", "Squat beside it, one breath, next"],
     ],
-  }),
-  entry({
-    id: "chest-pass-wall",
+  })),
+  entry("chest-pass-wall", () => ({
     name: "Chest pass at wall",
     synonyms: ["medicine ball chest throw", "wall chest pass"],
     pattern: "throw",
@@ -45,9 +42,8 @@ export const THROW: readonly Exercise[] = [
       ["Elbows stick out wide", "Ball is held too high", "Start at the lower ribs"],
       ["Caught on bent fingers", "Standing too near", "One step back, let it fall"],
     ],
-  }),
-  entry({
-    id: "side-throw-wall",
+  })),
+  entry("side-throw-wall", () => ({
     name: "Side throw at wall",
     synonyms: ["rotational medicine ball throw"],
     pattern: "throw",
@@ -69,9 +65,8 @@ export const THROW: readonly Exercise[] = [
       ["Back foot stays flat", "Heel is glued to the floor", "Spin on the ball of that foot"],
       ["Ball flies high and low", "Rushed repetition", "Chalk a target, rest five seconds between"],
     ],
-  }),
-  entry({
-    id: "overhead-throw-wall",
+  })),
+  entry("overhead-throw-wall", () => ({
     name: "Overhead throw at wall",
     synonyms: ["soccer throw with ball", "two-hand overhead throw"],
     pattern: "throw",
@@ -101,5 +96,5 @@ export const THROW: readonly Exercise[] = [
       ["Elbow stings", "Ball is too heavy for the arms", "Two kilos at most for now"],
       ["Falls forward after it", "Step is missing", "Stop on the front foot, hold it"],
     ],
-  }),
+  })),
 ];

@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Trunk work in every direction but the front: side planks, turning and resisting a turn, bending, getting up. */
-export const TRUNK: readonly Exercise[] = [
-  entry({
-    id: "hands-knees-reach",
+export const TRUNK: readonly Listed[] = [
+  entry("hands-knees-reach", () => ({
     name: "Hands-and-knees reach",
     synonyms: ["bird dog", "quadruped opposite reach"],
     pattern: "anti-rotation",
@@ -26,9 +24,8 @@ export const TRUNK: readonly Exercise[] = [
       ["Back sags under the reach", "Leg is raised above hip height", "Keep the heel below the seat"],
       ["Supporting wrist aches", "All weight on one flat palm", "Reach with the leg alone, hand on a fist"],
     ],
-  }),
-  entry({
-    id: "band-press-out",
+  })),
+  entry("band-press-out", () => ({
     name: "Band press-out",
     synonyms: ["anti-rotation press", "side-anchored press"],
     pattern: "anti-rotation",
@@ -49,9 +46,8 @@ export const TRUNK: readonly Exercise[] = [
       ["Hips swing away", "Feet stand together", "Widen the stance and soften the knees"],
       ["Shoulders tighten", "Hands are set high", "Lower the anchor to the breastbone"],
     ],
-  }),
-  entry({
-    id: "cable-chop",
+  })),
+  entry("cable-chop", () => ({
     name: "Cable chop",
     synonyms: ["high-to-low chop", "wood chop"],
     pattern: "rotation",
@@ -72,9 +68,8 @@ export const TRUNK: readonly Exercise[] = [
       ["Jerks at the start", "Stack is too heavy for a slow turn", "Drop two plates, take two counts"],
       ["Back bends sideways", "Pulley is set very high", "Bring it to shoulder level"],
     ],
-  }),
-  entry({
-    id: "loaded-twist",
+  })),
+  entry("loaded-twist", () => ({
     name: "Seated loaded twist",
     synonyms: ["seated trunk twist with weight"],
     pattern: "rotation",
@@ -95,9 +90,8 @@ export const TRUNK: readonly Exercise[] = [
       ["Back collapses", "Leaning too far behind", "Sit on a folded mat and lean less"],
       ["Feet pop up and rock", "Speed makes up for control", "Slow to three counts a side"],
     ],
-  }),
-  entry({
-    id: "curl-up",
+  })),
+  entry("curl-up", () => ({
     name: "Curl-up",
     synonyms: ["partial sit-up", "trunk curl"],
     pattern: "trunk flexion and extension",
@@ -116,9 +110,8 @@ export const TRUNK: readonly Exercise[] = [
       ["Low back pushes flat and hard", "Curling further than needed", "Keep the hands there and feel an even touch"],
       ["Legs tense and feet lift", "Hips are doing the lifting", "Straighten the other leg and slow down"],
     ],
-  }),
-  entry({
-    id: "sit-up",
+  })),
+  entry("sit-up", () => ({
     name: "Full sit-up",
     synonyms: ["bent-knee sit-up"],
     pattern: "trunk flexion and extension",
@@ -146,9 +139,8 @@ export const TRUNK: readonly Exercise[] = [
       ["Drops onto the mat", "The way down is skipped", "Lower in four counts and push up with the hands"],
       ["Tailbone rubs", "Hard ground under a curve", "Fold the mat once more"],
     ],
-  }),
-  entry({
-    id: "hanging-knee-raise",
+  })),
+  entry("hanging-knee-raise", () => ({
     name: "Hanging knee raise",
     synonyms: ["hanging knee tuck"],
     pattern: "trunk flexion and extension",
@@ -169,9 +161,8 @@ export const TRUNK: readonly Exercise[] = [
       ["Knees rise but the pelvis stays", "Hips do all of it", "Start from a captain's chair or lie down"],
       ["Grip ends the set", "Hands give out first", "Use straps, or two short sets"],
     ],
-  }),
-  entry({
-    id: "prone-arms-legs-raise",
+  })),
+  entry("prone-arms-legs-raise", () => ({
     name: "Face-down arms-and-legs raise",
     synonyms: ["prone extension", "full prone lift"],
     pattern: "trunk flexion and extension",
@@ -191,9 +182,8 @@ export const TRUNK: readonly Exercise[] = [
       ["Head is thrown back", "Eyes look ahead", "Keep the nose towards the mat"],
       ["Legs kick up in a rush", "Momentum replaces effort", "Hold each lift for two slow counts"],
     ],
-  }),
-  entry({
-    id: "floor-to-stand",
+  })),
+  entry("floor-to-stand", () => ({
     name: "Floor-to-stand get-up with weight",
     synonyms: ["get-up", "Turkish get-up"],
     pattern: "mixed hold",
@@ -232,9 +222,8 @@ export const TRUNK: readonly Exercise[] = [
       ["Trunk sits straight up", "Free heel lifts off the floor", "Widen that leg and roll towards its hand"],
       ["Knee lands far from the hand", "Leg is swept too short", "Chalk two marks where hand and knee go"],
     ],
-  }),
-  entry({
-    id: "lying-knee-curl",
+  })),
+  entry("lying-knee-curl", () => ({
     name: "Lying knee curl to chest",
     synonyms: ["reverse crunch"],
     pattern: "trunk flexion and extension",
@@ -254,9 +243,8 @@ export const TRUNK: readonly Exercise[] = [
       ["Hands push the floor hard", "Trunk is short of strength", "Half the height"],
       ["Back arches as the legs lower", "Feet go too far down", "Stop when the thighs are upright"],
     ],
-  }),
-  entry({
-    id: "prone-chest-raise",
+  })),
+  entry("prone-chest-raise", () => ({
     name: "Face-down chest raise",
     synonyms: ["prone trunk raise"],
     pattern: "trunk flexion and extension",
@@ -279,9 +267,8 @@ export const TRUNK: readonly Exercise[] = [
       ["Feet fly up", "Whole body arches", "Press the laces down"],
       ["Low back pinches", "Too high for this back", "Half, and a thicker cushion"],
     ],
-  }),
-  entry({
-    id: "kneeling-cable-curl",
+  })),
+  entry("kneeling-cable-curl", () => ({
     name: "Kneeling cable trunk curl",
     synonyms: ["cable crunch"],
     pattern: "trunk flexion and extension",
@@ -301,5 +288,5 @@ export const TRUNK: readonly Exercise[] = [
       ["Arms tug the rope", "Hands do the moving", "Glue them to the ears"],
       ["Neck cranks down", "Chin leads alone", "Hold a peach under it"],
     ],
-  }),
+  })),
 ];

@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** One joint of the arm at a time. Cues may look inward here; these still point to things outside. */
-export const UPPER_ISOLATION: readonly Exercise[] = [
-  entry({
-    id: "dumbbell-curl",
+export const UPPER_ISOLATION: readonly Listed[] = [
+  entry("dumbbell-curl", () => ({
     name: "Dumbbell curl",
     synonyms: ["biceps curl", "arm curl"],
     pattern: "upper isolation",
@@ -27,9 +25,8 @@ export const UPPER_ISOLATION: readonly Exercise[] = [
       ["Elbows slide forward", "Shoulders finish the lift", "Stop when the forearms pass upright"],
       ["Weights drop on the way down", "Lowering is given away", "Count two before the next rep"],
     ],
-  }),
-  entry({
-    id: "press-down",
+  })),
+  entry("press-down", () => ({
     name: "Cable triceps press-down",
     synonyms: ["triceps push-down"],
     pattern: "upper isolation",
@@ -48,9 +45,8 @@ export const UPPER_ISOLATION: readonly Exercise[] = [
       ["Elbows drift out", "Bar is wide for this stack", "Change to a rope or a short bar"],
       ["Wrists fold at the bottom", "Gripping with the fingertips", "Heel of the hand over the bar"],
     ],
-  }),
-  entry({
-    id: "lateral-raise",
+  })),
+  entry("lateral-raise", () => ({
     name: "Lateral raise",
     synonyms: ["side raise", "dumbbell side lift"],
     pattern: "upper isolation",
@@ -70,9 +66,8 @@ export const UPPER_ISOLATION: readonly Exercise[] = [
       ["Swings from the knees", "Reps outlast the muscle", "Sit down for the set"],
       ["Hands end above the head line", "Chasing range", "Stop a hand below the shoulders"],
     ],
-  }),
-  entry({
-    id: "band-external-rotation",
+  })),
+  entry("band-external-rotation", () => ({
     name: "Band external rotation, elbow at side",
     synonyms: ["rotator cuff band turn-out"],
     pattern: "upper isolation",
@@ -93,9 +88,8 @@ export const UPPER_ISOLATION: readonly Exercise[] = [
       ["Wrist bends back", "Hand leads instead of the forearm", "Point the knuckles along the forearm"],
       ["Trunk turns with the band", "Range is finished", "Stop where the forearm points ahead"],
     ],
-  }),
-  entry({
-    id: "upright-row",
+  })),
+  entry("upright-row", () => ({
     name: "Upright row",
     synonyms: ["high row to chest"],
     pattern: "upper isolation",
@@ -117,5 +111,5 @@ export const UPPER_ISOLATION: readonly Exercise[] = [
       ["Hands come together", "Narrow grip turns the arms in", "Keep the weights apart"],
       ["Pinch at the top of the shoulder", "Turned-in arm raised high", "Change to a lateral raise"],
     ],
-  }),
+  })),
 ];

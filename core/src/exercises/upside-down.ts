@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Pressing with the hips above the hands. All of them hold the head low. */
-export const UPSIDE_DOWN: readonly Exercise[] = [
-  entry({
-    id: "pike-push-up-feet-raised",
+export const UPSIDE_DOWN: readonly Listed[] = [
+  entry("pike-push-up-feet-raised", () => ({
     name: "Pike push-up, feet raised",
     synonyms: ["elevated pike push-up", "feet-up pike press"],
     pattern: "vertical push",
@@ -39,9 +37,8 @@ export const UPSIDE_DOWN: readonly Exercise[] = [
       ["Lands hard on the head", "Last third is faster than the arms allow", "Lay two folded mats under the crown"],
       ["Elbows fly straight out", "Hands are turned inward", "Point the fingers ahead and narrow by a thumb"],
     ],
-  }),
-  entry({
-    id: "wall-handstand-hold",
+  })),
+  entry("wall-handstand-hold", () => ({
     name: "Wall handstand hold",
     synonyms: ["handstand against wall", "chest-to-wall handstand"],
     pattern: "vertical push",
@@ -74,9 +71,8 @@ export const UPSIDE_DOWN: readonly Exercise[] = [
         "Put the feet lower, in a steep pike",
       ],
     ],
-  }),
-  entry({
-    id: "wall-handstand-push-up",
+  })),
+  entry("wall-handstand-push-up", () => ({
     name: "Wall handstand push-up",
     synonyms: ["handstand press against wall"],
     pattern: "vertical push",
@@ -115,5 +111,5 @@ export const UPSIDE_DOWN: readonly Exercise[] = [
       ["Toes leave the wall", "Pressing away from it", "Aim the crown between the thumbs and the wall"],
       ["Neck feels pressed", "Resting on the head between presses", "Touch and go, or stop a finger above"],
     ],
-  }),
+  })),
 ];

@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Pulls from overhead: pull-downs, hangs, helped and free pull-ups. */
-export const VERTICAL_PULL: readonly Exercise[] = [
-  entry({
-    id: "band-pull-down",
+export const VERTICAL_PULL: readonly Listed[] = [
+  entry("band-pull-down", () => ({
     name: "Seated band pull-down",
     synonyms: ["band lat pull-down"],
     pattern: "vertical pull",
@@ -26,9 +24,8 @@ export const VERTICAL_PULL: readonly Exercise[] = [
       ["Hands pull in front of the face", "Chair is too far from the anchor", "Move it until the band hangs overhead"],
       ["Shoulders stay by the ears", "Arms bend before the blades move", "Drop the shoulders first, then pull"],
     ],
-  }),
-  entry({
-    id: "lat-pull-down",
+  })),
+  entry("lat-pull-down", () => ({
     name: "Pull-down to the front",
     synonyms: ["lat pull-down", "pulldown"],
     pattern: "vertical pull",
@@ -50,9 +47,8 @@ export const VERTICAL_PULL: readonly Exercise[] = [
       ["Bar comes down to the belly", "Turning it into a row", "Stop at the collarbone and sit upright"],
       ["Thighs lift off the seat", "Pads are set high", "Lower the pad until it holds the legs"],
     ],
-  }),
-  entry({
-    id: "one-arm-pull-down",
+  })),
+  entry("one-arm-pull-down", () => ({
     name: "Seated one-arm pull-down",
     synonyms: ["single-arm pull-down"],
     pattern: "vertical pull",
@@ -74,9 +70,8 @@ export const VERTICAL_PULL: readonly Exercise[] = [
       ["Handle drifts across the face", "Seat is off the pulley's line", "Sit so the pulley is over that shoulder"],
       ["Resting arm creeps up to help", "Trunk is unsteady", "Spread the feet and sit a little lower"],
     ],
-  }),
-  entry({
-    id: "pull-down-behind-neck",
+  })),
+  entry("pull-down-behind-neck", () => ({
     name: "Pull-down behind the neck",
     synonyms: ["rear pull-down"],
     pattern: "vertical pull",
@@ -99,5 +94,5 @@ export const VERTICAL_PULL: readonly Exercise[] = [
       ["Chin digs into the chest", "Making room for the bar", "Choose the front pull-down for today"],
       ["One hand arrives lower", "Shoulders turn back unequally", "Use single handles in front"],
     ],
-  }),
+  })),
 ];

@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Pushes along the trunk line: from a seated press to eye height to the bar overhead and the pike. */
-export const VERTICAL_PUSH: readonly Exercise[] = [
-  entry({
-    id: "dumbbell-press-partial",
+export const VERTICAL_PUSH: readonly Listed[] = [
+  entry("dumbbell-press-partial", () => ({
     name: "Seated dumbbell press to eye height",
     synonyms: ["partial shoulder press", "half-range overhead press"],
     pattern: "vertical push",
@@ -30,9 +28,8 @@ export const VERTICAL_PUSH: readonly Exercise[] = [
       ["Ribs leave the backrest", "Weights feel heavy early", "Change to the lightest pair"],
       ["Elbows drift behind the ears", "Hands start too wide", "Begin with the weights touching the collar"],
     ],
-  }),
-  entry({
-    id: "band-overhead-press-seated",
+  })),
+  entry("band-overhead-press-seated", () => ({
     name: "Seated band overhead press",
     synonyms: ["chair band shoulder press"],
     pattern: "vertical push",
@@ -54,9 +51,8 @@ export const VERTICAL_PUSH: readonly Exercise[] = [
       ["Back arches near the top", "Shoulders run out of reach", "Stop at the height where the ribs stay down"],
       ["Band rubs the neck", "Hands press too close together", "Hold the ends just outside the shoulders"],
     ],
-  }),
-  entry({
-    id: "half-kneeling-angled-press",
+  })),
+  entry("half-kneeling-angled-press", () => ({
     name: "Half-kneeling angled bar press",
     synonyms: ["angled barbell press", "anchored bar press"],
     pattern: "vertical push",
@@ -78,9 +74,8 @@ export const VERTICAL_PUSH: readonly Exercise[] = [
       ["Front foot wobbles", "Stance is in one line", "Set the front foot a shoe's width out"],
       ["Wrist folds back", "Bar end sits in the fingers", "Cup it in the heel of the hand"],
     ],
-  }),
-  entry({
-    id: "half-kneeling-press",
+  })),
+  entry("half-kneeling-press", () => ({
     name: "Half-kneeling one-arm press",
     synonyms: ["half-kneeling dumbbell press"],
     pattern: "vertical push",
@@ -120,9 +115,8 @@ export const VERTICAL_PUSH: readonly Exercise[] = [
       ["Back knee rolls on the pad", "Hip is behind the knee", "Tuck the pocket forward over the knee"],
       ["Weight drifts in front", "Elbow points far forward", "Start with forearm upright under the weight"],
     ],
-  }),
-  entry({
-    id: "dumbbell-press-seated",
+  })),
+  entry("dumbbell-press-seated", () => ({
     name: "Seated dumbbell overhead press",
     synonyms: ["seated shoulder press"],
     pattern: "vertical push",
@@ -148,9 +142,8 @@ export const VERTICAL_PUSH: readonly Exercise[] = [
       ["Lowers only to the forehead", "Load forbids the lower half", "Take the next pair down and reach the ears"],
       ["Weights tilt inward on top", "Wrists give before the shoulders", "Grip the middle and keep knuckles up"],
     ],
-  }),
-  entry({
-    id: "dumbbell-press-standing",
+  })),
+  entry("dumbbell-press-standing", () => ({
     name: "Standing dumbbell press",
     synonyms: ["standing shoulder press"],
     pattern: "vertical push",
@@ -171,9 +164,8 @@ export const VERTICAL_PUSH: readonly Exercise[] = [
       ["Knees dip to start", "Load belongs to a push press", "Sit down for this load, or lighten it"],
       ["Head pokes through early", "Weights travel behind the ears", "Press in a line just ahead of the ears"],
     ],
-  }),
-  entry({
-    id: "barbell-overhead-press",
+  })),
+  entry("barbell-overhead-press", () => ({
     name: "Standing barbell press",
     synonyms: ["overhead press", "strict press"],
     pattern: "vertical push",
@@ -197,9 +189,8 @@ export const VERTICAL_PUSH: readonly Exercise[] = [
       ["Leans back like a bench press", "Too much load or breath let go", "Take 5% off and breathe in before each rep"],
       ["Stalls at the forehead", "Grip is wide", "Bring each hand in by a thumb's width"],
     ],
-  }),
-  entry({
-    id: "behind-neck-press",
+  })),
+  entry("behind-neck-press", () => ({
     name: "Behind-the-neck press",
     synonyms: ["press from behind the neck"],
     pattern: "vertical push",
@@ -221,9 +212,8 @@ export const VERTICAL_PUSH: readonly Exercise[] = [
       ["Bar sinks to the neck", "Depth has no stop", "Raise the safeties to ear height"],
       ["Elbows rotate behind the bar", "Grip is too narrow for this path", "Widen the grip and lighten the bar"],
     ],
-  }),
-  entry({
-    id: "pike-push-up",
+  })),
+  entry("pike-push-up", () => ({
     name: "Pike push-up",
     synonyms: ["pike press", "hips-high push-up"],
     pattern: "vertical push",
@@ -254,9 +244,8 @@ export const VERTICAL_PUSH: readonly Exercise[] = [
       ["Head lands between the hands", "Lowering straight down", "Lay a coin ahead of the hands and aim there"],
       ["Dizzy on standing up", "Head was low and came up fast", "Kneel for three breaths before rising"],
     ],
-  }),
-  entry({
-    id: "shoulder-press-machine",
+  })),
+  entry("shoulder-press-machine", () => ({
     name: "Seated shoulder press machine",
     synonyms: ["machine overhead press"],
     pattern: "vertical push",
@@ -277,9 +266,8 @@ export const VERTICAL_PUSH: readonly Exercise[] = [
       ["Starts far below the ears", "Seat is too high", "Lower it by two holes"],
       ["One arm finishes first", "Sides differ", "Wait for the slower hand"],
     ],
-  }),
-  entry({
-    id: "incline-press-45",
+  })),
+  entry("incline-press-45", () => ({
     name: "Dumbbell press, bench at 45°",
     synonyms: ["steep incline press"],
     pattern: "vertical push",
@@ -300,5 +288,5 @@ export const VERTICAL_PUSH: readonly Exercise[] = [
       ["Weights drift forward", "Bench is flatter in the mind", "Finish over the forehead"],
       ["Slides down the bench", "Seat part is flat", "Tilt it before loading"],
     ],
-  }),
+  })),
 ];

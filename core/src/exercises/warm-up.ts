@@ -1,10 +1,8 @@
-import type { Exercise } from "../model/index.ts";
-import { entry } from "./entry.ts";
+import { entry, type Listed } from "./entry.ts";
 
 /** Range and readiness before the work, and standing steady: most need no floor. None adds to weekly sets. */
-export const WARM_UP: readonly Exercise[] = [
-  entry({
-    id: "arm-reaches",
+export const WARM_UP: readonly Listed[] = [
+  entry("arm-reaches", () => ({
     name: "Arm reaches overhead",
     synonyms: ["standing arm reaches", "arm raises"],
     pattern: "mobility",
@@ -24,9 +22,8 @@ export const WARM_UP: readonly Exercise[] = [
       ["Fast swinging", "Warm-up is being rushed", "Three counts up, three down"],
       ["Pinch at the top", "That angle is not free today", "Turn the thumbs back, go to face height"],
     ],
-  }),
-  entry({
-    id: "shoulder-circles",
+  })),
+  entry("shoulder-circles", () => ({
     name: "Shoulder circles",
     synonyms: ["shoulder rolls"],
     pattern: "mobility",
@@ -45,9 +42,8 @@ export const WARM_UP: readonly Exercise[] = [
       ["Head pokes forward", "Circles go only up and down", "Start each one by moving back"],
       ["One circle is smaller", "A stiff side", "Do two slow ones alone on that side"],
     ],
-  }),
-  entry({
-    id: "seated-round-arch",
+  })),
+  entry("seated-round-arch", () => ({
     name: "Seated round and arch",
     synonyms: ["seated spine wave", "chair back bend and round"],
     pattern: "mobility",
@@ -66,9 +62,8 @@ export const WARM_UP: readonly Exercise[] = [
       ["Goes to the very end and strains", "Range is being tested", "Use two thirds of what is there"],
       ["Slides off the chair", "Sitting too near the edge", "Move back a hand's width"],
     ],
-  }),
-  entry({
-    id: "seated-chest-turn",
+  })),
+  entry("seated-chest-turn", () => ({
     name: "Seated chest turn",
     synonyms: ["thoracic rotation, seated", "upper-back turn"],
     pattern: "mobility",
@@ -88,9 +83,8 @@ export const WARM_UP: readonly Exercise[] = [
       ["Leans to the side", "Turn goes beyond its range", "Stop sooner and keep both seat bones down"],
       ["Head whips round first", "Speed", "Let the nose follow the breastbone"],
     ],
-  }),
-  entry({
-    id: "hip-circles",
+  })),
+  entry("hip-circles", () => ({
     name: "Standing hip circles, hand on chair",
     synonyms: ["hip openers", "standing knee circles"],
     pattern: "mobility",
@@ -110,9 +104,8 @@ export const WARM_UP: readonly Exercise[] = [
       ["Standing knee locks", "Weight hangs on the joint", "Soften that knee a little"],
       ["Leans on the chair", "Balance is busy", "Put both hands on a counter"],
     ],
-  }),
-  entry({
-    id: "leg-swings",
+  })),
+  entry("leg-swings", () => ({
     name: "Supported leg swings",
     synonyms: ["front-to-back leg swing"],
     pattern: "mobility",
@@ -131,9 +124,8 @@ export const WARM_UP: readonly Exercise[] = [
       ["Kicks with force", "Warming up in a hurry", "Let it fall by its own weight"],
       ["Foot hits the floor", "Standing leg is bent", "Stand on a low step"],
     ],
-  }),
-  entry({
-    id: "ankle-rocks",
+  })),
+  entry("ankle-rocks", () => ({
     name: "Ankle rocks, hands on support",
     synonyms: ["knee-to-wall rocks", "ankle mobility"],
     pattern: "mobility",
@@ -152,9 +144,8 @@ export const WARM_UP: readonly Exercise[] = [
       ["Arch of the foot rolls in", "Knee drifts towards the middle", "Aim it at the little toe"],
       ["Pinch at the front of the ankle", "Pressing into the block", "Smaller rocks, more of them"],
     ],
-  }),
-  entry({
-    id: "hands-knees-round-arch",
+  })),
+  entry("hands-knees-round-arch", () => ({
     name: "Hands-and-knees round and arch",
     synonyms: ["cat and camel", "cat cow"],
     pattern: "mobility",
@@ -175,9 +166,8 @@ export const WARM_UP: readonly Exercise[] = [
       ["Pushes hard into the arch", "End range feels like the aim", "Stop at half and breathe"],
       ["Rocks forward and back", "Hips move off the knees", "Place a cushion against the seat"],
     ],
-  }),
-  entry({
-    id: "lying-knee-sways",
+  })),
+  entry("lying-knee-sways", () => ({
     name: "Lying knee sways",
     synonyms: ["supine knee rocks", "lower trunk turns"],
     pattern: "mobility",
@@ -196,9 +186,8 @@ export const WARM_UP: readonly Exercise[] = [
       ["Knees drop apart", "Legs let go", "Hold a rolled towel between them"],
       ["Held breath at the side", "Waiting in a stretch", "Keep moving with the breath"],
     ],
-  }),
-  entry({
-    id: "one-leg-stand-support",
+  })),
+  entry("one-leg-stand-support", () => ({
     name: "One-leg stand, hand on support",
     synonyms: ["supported single-leg stance", "flamingo stand"],
     pattern: "balance",
@@ -223,9 +212,8 @@ export const WARM_UP: readonly Exercise[] = [
       ["Grips the support", "Height of challenge is too much", "Use both hands, then one, then fingers"],
       ["Lifted leg hooks round the other", "Seeking a brace", "Hold the feet a hand apart"],
     ],
-  }),
-  entry({
-    id: "heel-to-toe-stand",
+  })),
+  entry("heel-to-toe-stand", () => ({
     name: "Heel-to-toe stand by a counter",
     synonyms: ["tandem stand"],
     pattern: "balance",
@@ -246,5 +234,5 @@ export const WARM_UP: readonly Exercise[] = [
       ["All weight on the back foot", "Front foot is not trusted", "Lean until both shoes feel alike"],
       ["Stares at the floor", "Fear of missing the line", "Pick a spot on the wall and use the counter"],
     ],
-  }),
+  })),
 ];

@@ -1,3 +1,4 @@
+import { CATALOGUE } from "@stave/core/exercises";
 import { canonicalJson, type Person, type Plan } from "@stave/core/model";
 import { classifier, fitters } from "../classes/index.ts";
 import { catalogueHash, ENGINE, sha256 } from "../made-by.ts";
@@ -25,7 +26,8 @@ export async function fitPeople(
     programmes: programmes.map(({ programme, hash }) => ({ programme, hash })),
     places: roster.places,
     on,
-    catalogue,
+    // Threads have the catalogue themselves; only one with own exercises is sent to them.
+    ...(catalogue === CATALOGUE ? {} : { catalogue }),
   };
   const classOf = world.programmes.map((programme) => classifier(programme, roster.places, on, catalogue));
   const fitting = fitters(world, Math.min(workers, training.length));
