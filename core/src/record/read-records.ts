@@ -59,7 +59,9 @@ const NOON = 720;
 /** When a morning's answer was given, where the file does not say. */
 const MORNING = 480;
 const MINUTE_MS = 60_000;
-const PAIN_ASKED_DAYS = 1;
+/** The morning after is the next one; what is said a day later still tells it. Ours, as the next dose reads it. */
+const NEXT_MORNING = 1;
+const LATE_AFTER = 1;
 
 /**
  * Reads a table of records: a line for each movement that somebody did on a day, or for what else happened. What does
@@ -307,8 +309,7 @@ function enterMorning({ notes, day, time, of }: DatedRow, hurts: readonly HurtSa
     notes.ask("morning", "record/no-pain-before");
     return;
   }
-  const late = day - about.day;
-  if (late > PAIN_ASKED_DAYS)
-    notes.repair("morning", { code: "record/morning-late", data: { days: late - PAIN_ASKED_DAYS } });
+  const late = day - about.day - NEXT_MORNING;
+  if (late > LATE_AFTER) notes.repair("morning", { code: "record/morning-late", data: { days: late } });
   scribe.write("next-morning", { hurt: about.id, howMuch }, of.toInstant(day, time ?? MORNING), undefined, [notes]);
 }

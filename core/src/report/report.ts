@@ -34,6 +34,8 @@ const MOST_SESSIONS = 8;
 const MOST_MOVEMENTS = { person: 8, clinician: 0, coach: 24 };
 const MOST_ROWS = 8;
 const STRIP_HEIGHT = 36;
+/** An answer so many days after the next morning still tells it. Ours, as the next dose reads it. */
+const LATE_AFTER = 1;
 
 /**
  * What a record tells one of three readers: the person, a clinician in one page, the coach.
@@ -243,7 +245,7 @@ function painPart({ record, person, words, kind }: Facts): ReportPart {
     const morning =
       answer === undefined
         ? say.notAsked
-        : late > 0
+        : late > LATE_AFTER
           ? say.late(answer.data.howMuch, late)
           : String(answer.data.howMuch);
     return [words.sheet.shortDay(printDay(on)), hurt.where, String(hurt.howMuch), morning];

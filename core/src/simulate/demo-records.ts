@@ -6,12 +6,16 @@ import { type Chance, chance } from "./chance.ts";
 import type { DemoStory } from "./demo-stories.ts";
 
 /** What chance is drawn for; each has its own. */
-const DRAW = { came: 101, set: 102, id: 103 } as const;
+const DRAW = { came: 101, set: 102, id: 103, rated: 104 } as const;
 /** How often these people come, how often they enter what they did, and how often they say what was left. Ours. */
 const COMES = 0.88;
 const ENTERS = 0.75;
 const SAYS_RESERVE = 0.6;
+const SAYS_EFFORT = 0.9;
+/** How hard they call a session as a whole, 0 to 10. Ours. */
+const EFFORT = { from: 4, to: 7.5 };
 const MINUTE_MS = 60_000;
+const DAY_MS = 86_400_000;
 
 export interface DemoRecords {
   readonly events: readonly StaveEvent[];
@@ -102,11 +106,19 @@ class Scribe {
       const { hurts } = story;
       if (hurts === undefined || hurts.slot !== slot.key || left !== 0) continue;
       const { where, howMuch, ends } = hurts;
-      this.#write("hurt", { where, howMuch }, { ...of, slot: slot.key, set: slot.dose.sets.length - 1 }, clock);
+      const set = slot.dose.sets.length - 1;
+      const hurt = this.#write("hurt", { where, howMuch }, { ...of, slot: slot.key, set }, clock);
+      if (hurts.nextMorning !== undefined)
+        this.#write("next-morning", { hurt, howMuch: hurts.nextMorning }, of, clock + DAY_MS);
       if (ends) {
         this.hasEnded = true;
         break;
       }
+    }
+    const felt = chance(this.#seed, day - this.#on, DRAW.rated);
+    if (felt.happens(SAYS_EFFORT)) {
+      const effort = Math.round(felt.even(2 * EFFORT.from, 2 * EFFORT.to)) / 2;
+      this.#write("rated", { effort, minutes: occurrence.session.minutes.high }, of, clock);
     }
     this.#write("session-ended", { early: this.hasEnded }, of, clock + MINUTE_MS);
     if (story.twice === true && number === 2) this.#again(before);
@@ -119,7 +131,8 @@ class Scribe {
     this.events.push(...twins);
   }
 
-  #write<Kind extends EventKind>(kind: Kind, data: EventData[Kind], of: EventOf, at: number): void {
+  /** @returns the id */
+  #write<Kind extends EventKind>(kind: Kind, data: EventData[Kind], of: EventOf, at: number): string {
     const event: StaveEvent<Kind> = {
       v: 1,
       id: this.#id(at),
@@ -132,6 +145,7 @@ class Scribe {
       data: data as StaveEvent<Kind>["data"],
     };
     this.events.push(event as StaveEvent);
+    return event.id;
   }
 
   /** An id of the form of a UUID, version 7: the instant, then chance. */

@@ -9,6 +9,8 @@ export interface DemoStory {
     readonly slot: SlotKey;
     readonly where: string;
     readonly howMuch: number;
+    /** How much it was said to hurt a day later. */
+    readonly nextMorning?: number;
     readonly ends: boolean;
   };
   /** The third session was typed in twice, on two phones. */
@@ -23,15 +25,25 @@ export const DEMO_SEED = 19;
 
 /** By the ids of the people of the demonstration. All of it is made up. */
 export const DEMO_STORIES: Readonly<Record<string, DemoStory>> = {
-  /** Ready for a heavier pin; once he had two phones with him. */
-  solve: { passes: { "build-row-a": 5, "build-pull-b": 5 }, twice: true },
+  /** Ready for a heavier pin. */
+  solve: { passes: { "build-row-a": 5, "build-pull-b": 5 } },
+  /** On the road without a signal he once had two phones with him. */
+  ilario: { passes: {}, twice: true },
   /** His next dumbbells and bells are far heavier. */
   esteban: { passes: { "build-hinge-b": 2, "build-squat-a": 2 } },
   /** Her knee is told and watched, and her limits leave nothing heavier. */
   priyamvada: {
     passes: { "build-hinge-b": 2 },
-    hurts: { slot: "build-split-c", where: "knee", howMuch: 4, ends: false },
+    hurts: { slot: "build-split-c", where: "knee", howMuch: 4, nextMorning: 5, ends: false },
   },
   /** Dizzy after a set. */
   tobiah: { passes: {}, hurts: { slot: "build-row-a", where: "dizzy", howMuch: 3, ends: true } },
+};
+
+/** What the coach wrote down on the day before, by the ids of people. All of it is made up. */
+export const DEMO_NOTES: Readonly<Record<string, string>> = {
+  tobiah:
+    "Incident: dizzy after the third set. Sat down, drank, well after five minutes. Training waits for Dr Okparavere's word.",
+  dagny: "30-second chair stand: 13 full stands, arms crossed, the same chair as at the start, when it was 9.",
+  kofi: "102.5 kg could not be loaded: the only 1.25 kg plates were in use. 100 kg done; 105 kg is the next that can be.",
 };

@@ -20,6 +20,8 @@ export const WATCH_CODES = [
   "watch/morning-late",
   /** on: the first session; signs that want a doctor are asked for on the two days after it */
   "watch/ask-after-first",
+  /** on, about, text: a note of the last days */
+  "watch/noted",
   /** muscle, sets: of the last week, mean: of the weeks before, weeks: how many these are */
   "watch/much-more",
   /** exercise, low, high: per cent, weeks, sessions */

@@ -164,3 +164,9 @@ test("adherence, load with its days that nobody rated", () => {
   expect(figures).toContainEqual({ code: "watch/load-unrated", data: { days: [printDay(day("2027-03-01"))] } });
   expect(figures[0]).toMatchObject({ code: "watch/adherence", data: { asked: 2, done: 1, early: 0, days: 7 } });
 });
+
+test("a note is told for seven days", () => {
+  const note = madeUpEvent("note-one", 700, "noted", { about: "other", text: "13 stands" }, { at: noonOf(1) });
+  const told = (on: number) => notes(on, [note]).includes("watch/noted");
+  expect([told(2), told(8), told(9)]).toEqual([true, true, false]);
+});

@@ -11,6 +11,8 @@ import type { WatchInput } from "./watch-input.ts";
 /** Days over which what was done is held against what was asked, and weeks of load beside the last. Ours. */
 const ASKED_DAYS = 28;
 const LOAD_WEEKS = 4;
+/** For so many days a note is told. Ours. */
+const NOTED_DAYS = 7;
 
 /** What one person's record tells: what calls for a look, and the figures beside it. No risk is claimed by any of it. */
 export interface Watched {
@@ -32,6 +34,7 @@ export function watch(input: WatchInput): Watched {
     notes: [
       ...silence(input),
       ...mornings(input),
+      ...noted(input),
       ...muchMore(input).map((each) => reason("watch/much-more", { ...each })),
       ...said.filter(calls),
     ],
@@ -53,6 +56,13 @@ function trendReason(exercise: ExerciseId, trend: Trend): readonly Reason[] {
   if (trend.kind === "unknown") return [];
   const { kind, percent, low, high, sessions } = trend;
   return [reason(`watch/${kind}`, { exercise, percent, low, high, sessions, weeks: TREND_WEEKS })];
+}
+
+/** What was written down in the last days. */
+function noted({ record, dayOf, today }: WatchInput): readonly Reason[] {
+  return record.notes
+    .filter(({ at }) => today - dayOf(at) <= NOTED_DAYS)
+    .map(({ at, data }) => reason("watch/noted", { on: printDay(dayOf(at)), about: data.about, text: data.text }));
 }
 
 function asked({ days, record, today, on }: WatchInput): readonly Reason[] {

@@ -1,9 +1,10 @@
 import { join } from "node:path";
 import { addDays, type Day, day, parseDay, printDay, WEEKDAYS, weekdayOf } from "@stave/core/day";
-import { DEMO_PROGRAMME, DEMO_SEED, DEMO_STORIES, DEMO_WEEKS, demoRecords } from "@stave/core/simulate";
+import { highestCounter } from "@stave/core/model";
+import { DEMO_NOTES, DEMO_PROGRAMME, DEMO_SEED, DEMO_STORIES, DEMO_WEEKS, demoRecords } from "@stave/core/simulate";
 import { toInstant } from "../documents/calendar/index.ts";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
-import { Changes, fillPractice, Practice } from "../practice/index.ts";
+import { Changes, DESK_DEVICE, fillPractice, Practice } from "../practice/index.ts";
 import type { Store } from "../store/index.ts";
 import type { Io } from "./answer.ts";
 import { DEMO_START, demoFolder } from "./demo-room.ts";
@@ -11,6 +12,7 @@ import { type ProgrammeFile, placeOf, type Roster, readPeople, readProgrammes } 
 
 /** Events of one batch, as a phone sends them. */
 const BATCH = 100;
+const DAY_MS = 86_400_000;
 
 /** The same text with every date so many days later. */
 export function shiftDates(text: string, days: number): string {
@@ -60,6 +62,13 @@ export async function fillDemo(store: Store, today: Day, now: number, io: Pick<I
     for (const plan of revisions) await store.putRevision(LOCAL_PRACTICE, person.id, { id: plan.id, plan });
     for (let from = 0; from < events.length; from += BATCH)
       await practice.append(person.id, events.slice(from, from + BATCH));
+  }
+  for (const [person, text] of Object.entries(DEMO_NOTES)) {
+    const at = now - DAY_MS;
+    const n = highestCounter((await store.eventsOf(LOCAL_PRACTICE, person)).map(({ event }) => event)) + 1;
+    const id = `demo-note-${person}`;
+    const data = { about: "other", text };
+    await practice.append(person, [{ v: 1, id, person, device: DESK_DEVICE, n, at, kind: "noted", data }]);
   }
   for (const [index, { id }] of people.entries()) {
     await practice.planned(id, now);

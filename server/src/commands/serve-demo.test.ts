@@ -51,6 +51,8 @@ test("npm start: the demo, then the coach's page with a morning list and a phone
   for (const code of ["progress/go-to-load", "progress/widen-range", "progress/pause-all"])
     expect(titles).toContain(code);
   expect(morning.people[0]!.items[0]!.stop).toBe(true);
+  const noted = morning.people.filter(({ notes }) => notes.some(({ code }) => code === "watch/noted"));
+  expect(noted.map(({ person }) => person.id)).toEqual(expect.arrayContaining(["tobiah", "dagny", "kofi"]));
   const { people } = peopleOutput.parse(await coach("people"));
   expect(people.length).toBe(18);
   expect(people.filter(({ last }) => last !== undefined).map(({ id }) => id)).toEqual(

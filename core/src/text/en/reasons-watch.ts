@@ -43,6 +43,7 @@ export const watchReasons: Readonly<Record<WatchCode, Say>> = {
     `${said(data, "now")} of 10, ${said(data, "where")}, said ${plural(numberIn(data, "days"), "day", "days")} late: it does not tell how the morning after ${day(data)} was.`,
   "watch/ask-after-first": (data) =>
     `First session on ${day(data)}: ask about soreness, swelling, weakness and dark urine. The last three want a doctor on the same day.`,
+  "watch/noted": (data) => `${sheet.shortDay(said(data, "on"))}: ${said(data, "text")}`,
   "watch/much-more": (data) =>
     `${printNumber(numberIn(data, "sets"), 1)} sets of ${said(data, "muscle")} in 7 days; ${printNumber(numberIn(data, "mean"), 1)} a week in the ${said(data, "weeks")} before.`,
   "watch/fall": (data, names) => `${names.exercise(said(data, "exercise"))}: less, ${interval(data)}.`,
