@@ -64,8 +64,10 @@ export function* madeUpFollowers(seed: number, count: number): Generator<string>
     return shares[0]![0];
   };
   const two = (value: number) => String(value).padStart(2, "0");
-  const date = (from: number, years: number) =>
-    `${from + Math.floor(next() * years)}-${two(1 + Math.floor(next() * 12))}-${two(1 + Math.floor(next() * 28))}`;
+  const date = (from: number, years: number, firstMonth = 1) => {
+    const [year, month] = [from + Math.floor(next() * years), firstMonth + Math.floor(next() * (13 - firstMonth))];
+    return `${year}-${two(month)}-${two(1 + Math.floor(next() * 28))}`;
+  };
   for (let n = 1; n <= count; n++) {
     const [status, squat, pushUp] = oneOf(LEVELS);
     const fields = [
@@ -77,7 +79,8 @@ export function* madeUpFollowers(seed: number, count: number): Generator<string>
       oneOf(DAYS),
       oneOf(OUTCOMES),
       date(2026, 1),
-      date(2027, 1),
+      // Nobody's screening has run out in January: then it is told with its day, and there would be a class for each.
+      date(2027, 1, 2),
       oneOf(CAUTIONS),
       squat,
       pushUp,

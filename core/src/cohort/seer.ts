@@ -5,7 +5,6 @@ import {
   canonicalJson,
   type ExerciseId,
   type Ladder,
-  type Lift,
   type Person,
   type Place,
   type Programme,
@@ -38,10 +37,25 @@ export interface SeerInput {
 /** What a programme can look at, whoever it is for. */
 interface Sight {
   readonly slots: ReadonlySet<SlotKey>;
-  readonly forms: ReadonlySet<ExerciseId>;
   readonly mostMinutes: number;
   /** It has conditioning, for which a pulse is told. */
   readonly beats: boolean;
+  readonly look: Look;
+}
+
+/** Forms that may be thought of, the ladders that they stand on, and the forms whose records tell of them. */
+interface Look {
+  readonly forms: ReadonlySet<ExerciseId>;
+  readonly ladders: readonly Ladder[];
+  readonly telling: ReadonlySet<ExerciseId>;
+}
+
+/** Records of forms that may be thought of, of all forms on their ladders, and of squats, which tell of other legs' work. */
+function lookAt(forms: ReadonlySet<ExerciseId>, catalogue: Catalogue): Look {
+  const ladders = catalogue.ladders.filter((ladder) => formsOf(ladder).some((id) => forms.has(id)));
+  const squats = [...catalogue.exercises.values()].filter(({ pattern }) => pattern === "squat");
+  const telling = new Set([...forms, ...ladders.flatMap(formsOf), ...squats.map(({ id }) => id)]);
+  return { forms, ladders, telling };
 }
 
 /** Stands for every birthday of somebody who is grown up, and for every mass that nothing is reckoned from. */
@@ -61,14 +75,34 @@ const SOME_MASS = { value: 70, unit: "kg" } as const;
 export function seer(input: SeerInput): (person: Person) => Seen {
   const sight = sightOf(input);
   const placeOf = new Map(input.places.map((place) => [place.id, place]));
+  const known = new Map<string, Time>();
   return (person) => {
     const place = placeOf.get(person.place);
     if (place === undefined) throw new Error(`${person.id} trains at a place that is not among the places`);
-    const asked = { ...input, person, place, others: input.places };
-    const perWeek = input.programme.phases.map((phase) => sessionsPerWeek(asked, phase));
-    const last = daysOfPhases(asked).at(-1)?.to ?? input.on;
-    return { person: seenPerson(sight, input, person, perWeek, last), perWeek };
+    // Many people have the same time, and it takes longer to count than all else.
+    const { windows, cycle, away, instead, minutes, perWeek: wanted } = person;
+    const text = JSON.stringify([place.id, windows, cycle, away, instead, minutes, wanted]);
+    const time = known.get(text) ?? timeOf(input, person, place);
+    if (known.size >= MOST_TIMES) known.clear();
+    known.set(text, time);
+    return { person: seenPerson(sight, input, person, time), perWeek: time.perWeek };
   };
+}
+
+/** Different times of people that are remembered. */
+const MOST_TIMES = 1000;
+
+/** How much of the programme somebody has time for. */
+interface Time {
+  readonly perWeek: readonly number[];
+  /** Last day of the plan. */
+  readonly last: Day;
+}
+
+function timeOf(input: SeerInput, person: Person, place: Place): Time {
+  const asked = { ...input, person, place, others: input.places };
+  const perWeek = input.programme.phases.map((phase) => sessionsPerWeek(asked, phase));
+  return { perWeek, last: daysOfPhases(asked).at(-1)?.to ?? input.on };
 }
 
 function sightOf({ programme, catalogue }: SeerInput): Sight {
@@ -84,23 +118,19 @@ function sightOf({ programme, catalogue }: SeerInput): Sight {
   ];
   return {
     slots: new Set(slots.map(({ slot }) => slot)),
-    forms: new Set(forms.map(({ id }) => id)),
     mostMinutes: Math.max(...sessions.map(({ minutes }) => minutes)),
     beats: sessions.some(({ conditioning = [] }) => conditioning.length > 0),
+    look: lookAt(new Set(forms.map(({ id }) => id)), catalogue),
   };
 }
 
-function seenPerson(
-  sight: Sight,
-  { catalogue, on }: SeerInput,
-  person: Person,
-  perWeek: readonly number[],
-  last: Day,
-): Person {
+function seenPerson(sight: Sight, { catalogue, on }: SeerInput, person: Person, { perWeek, last }: Time): Person {
   const pins = person.pins.filter(({ slot }) => sight.slots.has(slot));
-  const forms = new Set([...sight.forms, ...pins.flatMap(({ exercise }) => exercise ?? [])]);
-  const ladders = catalogue.ladders.filter((ladder) => formsOf(ladder).some((id) => forms.has(id)));
-  const lifts = liftsSeen(person.lifts, forms, ladders, catalogue);
+  const chosen = pins.flatMap(({ exercise }) => exercise ?? []);
+  const { look } = sight;
+  const { forms, ladders, telling } =
+    chosen.length === 0 ? look : lookAt(new Set([...look.forms, ...chosen]), catalogue);
+  const lifts = inOrder(person.lifts.filter(({ exercise }) => telling.has(exercise)));
   const { mass, screening, cycle } = person;
   const pulse = sight.beats ? pulseSeen(person.pulse, on) : undefined;
   const byAge = pulse !== undefined && pulse.highest === undefined;
@@ -144,18 +174,6 @@ function seenPerson(
 function pulseSeen(pulse: Pulse | undefined, on: Day): Pulse | undefined {
   if (pulse === undefined || (pulse.slowed && pulse.highest === undefined)) return undefined;
   return { ...pulse, on };
-}
-
-/** Records of forms that may be thought of, of all forms on their ladders, and of squats, which tell of other legs' work. */
-function liftsSeen(
-  lifts: readonly Lift[],
-  forms: ReadonlySet<ExerciseId>,
-  ladders: readonly Ladder[],
-  catalogue: Catalogue,
-): readonly Lift[] {
-  const near = new Set([...forms, ...ladders.flatMap(formsOf)]);
-  const tells = ({ exercise }: Lift) => near.has(exercise) || catalogue.exercises.get(exercise)?.pattern === "squat";
-  return inOrder(lifts.filter(tells));
 }
 
 function rungsSeen(rungs: Person["rungs"], ladders: readonly Ladder[]): Person["rungs"] {

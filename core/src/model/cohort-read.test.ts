@@ -122,13 +122,15 @@ describe("what is wrong is told with its line and column", () => {
     });
   });
 
-  test("a screening that ends before it began, or comes before the birth", () => {
+  test("a screening that ends before it began or years later, or comes before the birth", () => {
     const header = `${MUST},outcome,screened,until`;
     expect(read(header, `${ANN},stop,2027-02-20,2027-02-19`).problems[0]).toMatchObject({
       code: "date/reversed",
       at: ["until"],
     });
-    expect(read(header, `${ANN},stop,1980-02-20,2027-02-19`).problems.map(({ code }) => code)).toContain(
+    expect(read(header, `${ANN},stop,2027-02-20,2029-02-21`).problems[0]).toMatchObject({ code: "date/far" });
+    expect(read(header, `${ANN},stop,2027-02-20,2029-02-20`).ok).toBe(true);
+    expect(read(header, `${ANN},stop,1980-02-20,1981-02-19`).problems.map(({ code }) => code)).toContain(
       "person/before-birth",
     );
   });

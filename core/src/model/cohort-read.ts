@@ -5,6 +5,7 @@ import type { Catalogue, Ladder } from "./exercise.ts";
 import { ALWAYS, dayPiece, given, idPiece, knownPiece, tell, tellReversed, unknown } from "./file-pieces.ts";
 import type { Problem, Read } from "./finding.ts";
 import { OUTCOMES, type Person } from "./person.ts";
+import { tellFar } from "./person-health.ts";
 import type { Place } from "./place.ts";
 import { STATUSES } from "./programme.ts";
 import { tellBeforeBirth } from "./roster-rules.ts";
@@ -154,6 +155,7 @@ function rowPiece(
         tell(ctx, ["outcome"], { code: "cohort/part-of-screening", found: "", allowed: "outcome, screened, until" });
       }
       tellReversed(ctx, ["until"], screened, until);
+      tellFar(ctx, "until", screened, until);
       tellBeforeBirth({ born, screening: { on: screened } }, ctx);
     }, ALWAYS)
     .transform((row): Person => {

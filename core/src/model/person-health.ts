@@ -101,7 +101,8 @@ export const screeningPiece = z
   }, ALWAYS)
   .transform((said): Screening => given(said));
 
-function tellFar(ctx: z.core.$RefinementCtx, key: string, from: unknown, to: unknown): void {
+/** Tells it when a date lies so far off that it is likely a slip of the year. */
+export function tellFar(ctx: z.core.$RefinementCtx, key: string, from: unknown, to: unknown): void {
   if (typeof from !== "number" || typeof to !== "number" || !(to - from > MAX_DAYS)) return;
   const last = (from + MAX_DAYS) as Day;
   tell(ctx, [key], { code: "date/far", found: printDay(to as Day), allowed: `≤ ${printDay(last)}` });
