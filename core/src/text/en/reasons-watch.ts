@@ -52,7 +52,9 @@ export const watchReasons: Readonly<Record<WatchCode, Say>> = {
   "watch/unclear": (data, names) =>
     `${names.exercise(said(data, "exercise"))}: cannot tell a change from noise yet, ${interval(data)}.`,
   "watch/trends-known": (data) =>
-    `Of ${said(data, "known")} of ${plural(numberIn(data, "of"), "movement", "movements")} the change of ${said(data, "weeks")} weeks is known. A set tells something with its load, its repetitions and its reserve.`,
+    numberIn(data, "known") === 0
+      ? `Cannot judge the change of ${said(data, "weeks")} weeks in any of ${plural(numberIn(data, "of"), "movement", "movements")}: loads, repetitions or reserves are missing.`
+      : `The change of ${said(data, "weeks")} weeks is known in ${said(data, "known")} of ${plural(numberIn(data, "of"), "movement", "movements")}. A set tells something with its load, its repetitions and its reserve.`,
   "watch/adherence": (data) => {
     const missed = Object.entries(dataIn(data, "missed") ?? {}).map(
       ([because, count]) => `${String(count)} ${WHY[because] ?? because}`,
