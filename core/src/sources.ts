@@ -175,6 +175,10 @@ export const SOURCES = {
     cite: "George et al. 1993, VO2max estimation from a submaximal track jog, Med Sci Sports Exerc 25:401–406",
     read: "memory",
   },
+  giangregorio2014: {
+    cite: "Giangregorio et al. 2014, Too Fit To Fracture: exercise recommendations for individuals with osteoporosis, Osteoporos Int 25:821–835, as tabled in PMC5101068",
+    read: "secondary",
+  },
   gneitingRaftery2007: {
     cite: "Gneiting & Raftery 2007, Strictly proper scoring rules, prediction, and estimation, J Am Stat Assoc 102:359–378",
     read: "memory",

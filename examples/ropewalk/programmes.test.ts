@@ -259,6 +259,7 @@ test("what is bad for them has one fault for each check of a person, where its l
     "person/power-for-older phases.0",
     "person/past-dose-limits phases.0",
     `person/above-ceiling ${here}.0.work.1.first`,
+    `person/load-from-floor ${here}.0.work.1.first`,
     `person/breath-hold ${here}.1.work.0.dose`,
   ]);
   expect(told("orrin")).toEqual([

@@ -12,6 +12,7 @@ import { holdOutsideRange } from "../hold-outside-range.ts";
 import { jumpInConditioning } from "../jump-in-conditioning.ts";
 import { jumpInRungs } from "../jump-in-rungs.ts";
 import { jumpInSets } from "../jump-in-sets.ts";
+import { loadFromFloor } from "../load-from-floor.ts";
 import { longWithoutLight } from "../long-without-light.ts";
 import { manyContacts } from "../many-contacts.ts";
 import { manySetsAtOnce } from "../many-sets-at-once.ts";
@@ -91,6 +92,7 @@ export const CHECKS = [
   breathHold,
   pastDoseLimits,
   aboveCeiling,
+  loadFromFloor,
   comebackSets,
   comebackLoad,
 ] as const;

@@ -65,6 +65,8 @@ export const findingsOfPerson = {
     `“${said(data, "dose")}” of ${said(data, "name")}${weekOf(data)} cannot be done without holding the breath, and this person must not: ${statementsIn(data)}.`,
   "person/past-dose-limits": pastDoseLimits,
   "person/above-ceiling": aboveCeiling,
+  "person/load-from-floor": (data: Data) =>
+    `${said(data, "name")} begins with the load on the floor, which this person's bones should be spared: a raised start does the same.`,
   "person/comeback-sets": comebackSets,
   "person/comeback-load": (data: Data) =>
     `${loadIn(data, "asked") ?? MISSING} for ${said(data, "name")} after ${said(data, "daysOff")} days off, which is ${said(data, "percent")} % of the last ${loadIn(data, "before") ?? MISSING}; about ${said(data, "most")} % is enough to come back with.`,
@@ -87,6 +89,8 @@ export const whysOfPerson = {
     "Stated conditions cap the share of the 1RM, the repetitions left and the seconds of a hold, by our own unsigned table. The plan keeps to them by itself; the note tells a coach what it will change.",
   "person/above-ceiling":
     "Stated conditions cap stresses: loads lifted from the floor and leaning under load, the way down to the floor, arms overhead and more, by our own unsigned table. A first choice past a cap is given to nobody with that condition.",
+  "person/load-from-floor":
+    "With osteoporosis or after a low-trauma fracture, lifting from the floor and putting down there is to be avoided, by published recommendations; which forms do so is ours. Asked only for people who have stated it.",
   "person/comeback-sets":
     "Muscles are sorest after what they are no longer used to, trained people's too. After two to three weeks off half to two thirds of the usual sets, after more than four weeks half, are common practice, without a source. Without a break the limit is 20 % and three sets over the usual. Needs the person's recent weeks.",
   "person/comeback-load":
