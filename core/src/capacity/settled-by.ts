@@ -1,18 +1,15 @@
 import type { KnownCapacity } from "./capacity.ts";
-import { normalShare } from "./normal.ts";
+import { normalShare, Z80 } from "./normal.ts";
 import { CURVE } from "./readings.ts";
 import { zoneOf } from "./set-fact.ts";
 import { DAY_SD, SET_SD } from "./track.ts";
 
-/** Value of the standard normal under which 85 % lie: from there on a step is sure enough. */
-const Z_SURE = 1.036_433;
-
 /**
  * How likely one more set, with its load, repetitions and reserve known, settles whether so many repetitions with a load
- * may be asked: sure from 85 % on, not from 50 % down.
+ * may be asked: sure from 90 % on, not from 50 % down.
  *
  *   before: level ~ N(m, v); the set has noise n, so v' = v n / (v + n) and the new level ~ N(m, v − v')
- *   settled when it comes to lie above what is needed + 1.04 × √(v' + day), or under it
+ *   settled when it comes to lie above what is needed + 1.28 × √v', or under it
  *
  * @returns 0 to 1; 0 where it is settled already
  * @source kalman1960, ours
@@ -28,11 +25,10 @@ export function settledBy(
   const noise = DAY_SD[zone] ** 2 + SET_SD[zone] ** 2;
   const before = state.missed ** 2 * state.levelVar + state.doubt;
   const after = (before * noise) / (before + noise);
-  const spread = (left: number) => Math.sqrt(left + DAY_SD[zone] ** 2 + SET_SD[zone] ** 2 / 2);
-  const isSettled = state.level <= needed || state.level >= needed + Z_SURE * spread(before);
+  const isSettled = state.level <= needed || state.level >= needed + Z80 * Math.sqrt(before);
   if (isSettled) return 0;
   const moves = Math.sqrt(before - after);
-  const up = 1 - normalShare((needed + Z_SURE * spread(after) - state.level) / moves);
+  const up = 1 - normalShare((needed + Z80 * Math.sqrt(after) - state.level) / moves);
   const down = normalShare((needed - state.level) / moves);
   return Math.min(1, up + down);
 }

@@ -4,7 +4,7 @@ import type { Dose, Patch, Reason, SetDose } from "../model/index.ts";
 import type { SourceId } from "../sources.ts";
 import { type Load, massOf } from "../units.ts";
 import type { DoseState, NextDose } from "./dose-state.ts";
-import { likely } from "./likely.ts";
+import { EVEN, likely } from "./likely.ts";
 import { plain, reason } from "./reasons.ts";
 import { allAsked, amountDone, BREAK_DAYS, floorOf, trained } from "./trained.ts";
 
@@ -127,7 +127,7 @@ export function backAgain(state: DoseState): NextDose | undefined {
     load,
     chance: likely(state, { load, reps, reserve: asked?.reserve?.from ?? 0 }),
   }));
-  const to = chances.findLast(({ chance }) => chance === undefined || chance.chance >= 0.5);
+  const to = chances.findLast(({ chance }) => chance === undefined || chance.chance >= EVEN);
   if (to === undefined) return undefined;
   const { load, chance } = to;
   return {

@@ -3,7 +3,7 @@ import type { DoneSet } from "../measures/index.ts";
 import type { Patch } from "../model/index.ts";
 import { massOf } from "../units.ts";
 import type { DoseState, NextDose } from "./dose-state.ts";
-import { likely, UNLIKELY } from "./likely.ts";
+import { EVEN, likely } from "./likely.ts";
 import { plain, reason } from "./reasons.ts";
 import { amountDone, floorOf, running, trained } from "./trained.ts";
 
@@ -67,7 +67,7 @@ export function fallBack(state: DoseState): NextDose | undefined {
 function isLikely(state: DoseState, { lifted, asked }: DoneSet, floor: number): boolean {
   if (asked?.amount.kind !== "reps") return false;
   const chance = likely(state, { load: lifted, reps: floor, reserve: asked.reserve?.from ?? 0 });
-  return chance?.founded === true && chance.chance >= UNLIKELY;
+  return chance?.founded === true && chance.chance >= EVEN;
 }
 
 function isUnder(set: Parameters<typeof floorOf>[0] | undefined): boolean {

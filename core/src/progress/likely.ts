@@ -5,9 +5,12 @@ import { inKg, type Load } from "../units.ts";
 import type { Certainty, DoseState } from "./dose-state.ts";
 import { plain, reason } from "./reasons.ts";
 
-/** From this chance on a step is taken before the published rule asks for it; under the other it waits. Ours, no source. */
-export const SURE = 0.85;
-export const UNLIKELY = 0.5;
+/** From this chance on a step is taken before the published rule asks for it. Ours, no source. */
+export const SURE = 0.9;
+/** Under this chance the step that the published rule asks for waits. Ours, no source. */
+export const UNLIKELY = 0.75;
+/** From this chance on what was done before is thought to be possible still. Ours, no source. */
+export const EVEN = 0.5;
 /** Sessions behind a forecast from which it may speak for a step. Ours, no source. */
 export const ENOUGH_SESSIONS = 4;
 

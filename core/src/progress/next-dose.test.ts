@@ -42,7 +42,7 @@ describe("reps then load", () => {
     const { kind, patch, certainty, evidence } = next(times(5, setDone(7, 3)));
     expect([kind, patch]).toMatchObject(["up", { change: "load", load: kg(102.5) }]);
     expect(certainty!.sessions).toBe(5);
-    expect(certainty!.chance).toBeGreaterThanOrEqual(0.85);
+    expect(certainty!.chance).toBeGreaterThanOrEqual(0.9);
     expect(codes(evidence)).toEqual(["progress/bottom-reached", "progress/step-fine", "progress/likely"]);
   });
 

@@ -9,11 +9,13 @@ import { type LoadStep, MOST_STEP_PERCENT, nextLoad, repsAfter, repsToEarn } fro
 import { plain, reason } from "./reasons.ts";
 import { smallerSteps } from "./smaller-steps.ts";
 import { rangeOf } from "./titles.ts";
-import { allAsked, amountDone, running } from "./trained.ts";
+import { allAsked, amountDone, floorOf, running } from "./trained.ts";
 import { OVER, type TwoForTwo, twoForTwo } from "./two-for-two.ts";
 
 /** Repetitions to which a range is widened at most, where the next load is far. Ours, no source. */
 const MOST_REPS = 25;
+/** So sure it must be where the load was tried before and came up short. Ours, no source. */
+const SURE_AGAIN = 0.97;
 /** Sessions running in which the bottom of the range must be reached before a sure step is taken early. Source: acsm2009. */
 const REACHED = 2;
 
@@ -42,7 +44,8 @@ export function repsThenLoad(state: DoseState): NextDose {
   const chance = step === undefined ? undefined : chanceOf(state, step.to, home);
   const early = passed === undefined;
   const proof = early ? reachedProof(exercise, shown) : passedProof(exercise, shown);
-  if (early && !(chance?.founded === true && chance.chance >= SURE)) return stay();
+  const tried = step !== undefined && wasShort(state, step.to);
+  if (early && !(chance?.founded === true && chance.chance >= (tried ? SURE_AGAIN : SURE))) return stay();
   const wider = widened(state, range, step, home);
   const up = (patch: Patch, evidence: readonly Reason[], more: Partial<NextDose> = {}): NextDose => ({
     kind: "up",
@@ -76,6 +79,17 @@ export function repsThenLoad(state: DoseState): NextDose {
   ];
   if (wider !== undefined) return up(wider, size.because, { refused: size.because, others });
   return size.kind === "large" ? up(load, size.because, sure) : stay(size.because);
+}
+
+/** Whether the load was tried before and the first set fell under what was asked. */
+function wasShort({ history, exercise }: DoseState, load: Load): boolean {
+  return history.some(({ sets }) =>
+    sets.some((set) => {
+      if (set.set !== 0 || set.exercise !== exercise.id || set.lifted === undefined) return false;
+      const [done, floor] = [amountDone(set), floorOf(set)];
+      return massOf(set.lifted) === massOf(load) && done !== undefined && floor !== undefined && done < floor;
+    }),
+  );
 }
 
 /** What was shown with less than is asked now earns nothing. */
