@@ -101,6 +101,10 @@ describe("only with the person's consent to share", () => {
       guardian: true,
     });
   });
+  test("of two statements on one day the later in the file says who", () => {
+    const by = (name: string) => ({ ...share, by: { who: "guardian" as const, name } });
+    expect(requestOf(file(murmur, { consents: [by("Ann"), by("Bea")] })).consent.by).toBe("Bea");
+  });
   test("without a name the id stands there", () => {
     const { name: _, ...nameless } = file(murmur);
     expect(requestOf(nameless).name).toBe("dagny");

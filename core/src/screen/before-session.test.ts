@@ -184,6 +184,16 @@ describe("consent, purpose by purpose", () => {
     ]);
   });
 
+  test("withdrawn, and nothing was said of today: nothing is named as not used; a pain is", () => {
+    const consents = [said("2027-01-20", false)];
+    const { news: _, ...silent } = today();
+    expect(checkOf(beforeSession(file({}, consents), silent), "new")?.because).toEqual([]);
+    const pain = [{ where: "knee", score: 9, rising: false, signs: [] }];
+    expect(checkOf(beforeSession(file({}, consents), { ...silent, pain }), "new")?.because).toEqual([
+      { code: "before/not-used", data: { answers: ["pain"] } },
+    ]);
+  });
+
   test("withdrawn, a held outcome stays held and the stop list still stops", () => {
     const ill = file({ active: false, disease: { ...answers().disease, heart: true } }, [
       said("2027-01-11", true),

@@ -155,8 +155,7 @@ function unused(today: Today): readonly Reason[] {
   return all.length === 0 ? [] : [reason("before/not-used", { answers: all })];
 }
 
-function asksAgain(before: Answers, now: Answers, news: NewToday | undefined): boolean {
-  if (news === undefined) return false;
+function asksAgain(before: Answers, now: Answers): boolean {
   return newSince(before, now).length > 0 || now.wanted !== before.wanted || now.active !== before.active;
 }
 
@@ -188,7 +187,7 @@ export function beforeSession(
   const news = sealed ? undefined : today.news;
   const first = screen(answers, born, diabetes);
   const now = news === undefined ? answers : withNews(answers, news, today.on, today.by, news.active);
-  const again = asksAgain(answers, now, news);
+  const again = asksAgain(answers, now);
   const screened = again ? screen(now, born, diabetes) : first;
   const until = Math.min(first.screening.until, screened.screening.until) as Day;
   const standing = screeningChecked(screened, until, today, sealed);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../day.ts";
-import { type Consent, consentFor } from "./consent.ts";
+import { type Consent, consentFor, consentsOn } from "./consent.ts";
 
 const UK = { country: "GB", age: 13 };
 const BORN = day("1990-01-01");
@@ -43,4 +43,18 @@ describe("a child (age of consent from local law)", () => {
 
 test.each([12, 19, Number.NaN])("an age of consent of %d is refused", (age) => {
   expect(() => consentFor("photos", [], BORN, day("2027-01-01"), { country: "GB", age })).toThrow(RangeError);
+});
+
+test("a statement counts from its own day on", () => {
+  const consents = [self("2027-01-05", true)];
+  expect([stands(consents, "2027-01-04"), stands(consents, "2027-01-05")]).toEqual(["never asked", "given"]);
+});
+
+test("where no country is named the age is 16, the highest in Europe; every purpose is answered for itself", () => {
+  const consents = [self("2027-01-05", true)];
+  const state = (born: string) => consentsOn({ consents, born: day(born) }, day("2027-01-05"))[1];
+  expect(state("2011-01-05")).toEqual({ purpose: "use my health answers", state: "given" });
+  expect(state("2011-01-06")?.state).toBe("needs a guardian");
+  const states = consentsOn({ consents, born: BORN, consentAge: UK }, day("2027-01-05")).map((each) => each.state);
+  expect(states.filter((each) => each === "never asked")).toHaveLength(5);
 });

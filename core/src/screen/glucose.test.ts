@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { published } from "../testing/index.ts";
-import { type GlucoseReading, glucoseBefore, inMgDl } from "./glucose.ts";
+import { GLUCOSE_RULES, type GlucoseReading, glucoseBefore, inMgDl } from "./glucose.ts";
 
 published("colberg2016", "edges of the bands in mg/dL", [
   ["printed", "table 1", () => inMgDl(5.0, "mmol/L"), 90, 0.5],
@@ -51,6 +51,9 @@ describe("turner2019, printed: 3.9 mmol/L is treated first, under 2.9 stops for 
   });
   test("a severe low yesterday holds whatever is measured now", () => {
     expect(say(120, "mg/dL", { severeLow: true })).toEqual(["hold", "before/severe-low"]);
+    for (const reading of [{ value: 120, severeLow: true }, { value: 45 }]) {
+      expect(glucoseBefore({ unit: "mg/dL", ...reading }).because[0]?.data).toEqual({ hours: 24 });
+    }
   });
 });
 
@@ -64,4 +67,21 @@ test.each([
   [9, "mg/dL"],
 ] as const)("%d %s cannot be", (value, unit) => {
   expect(say(value, unit)).toEqual(["hold", "before/glucose-impossible"]);
+});
+
+test("another rule moves the upper bands and their edges, never the lows", () => {
+  const by = (value: number) => glucoseBefore({ value, unit: "mg/dL" }, GLUCOSE_RULES[1]!);
+  expect([by(160), by(180), by(269), by(270)].map(({ because }) => because[0]?.code)).toEqual([
+    "before/glucose-carbohydrate-from-start",
+    "before/glucose-fine",
+    "before/glucose-fine",
+    "before/glucose-ketones",
+  ]);
+  expect(by(269).because[0]?.data).toMatchObject({ edge: 180, rule: "mountain medicine" });
+  expect(by(270).because[0]?.data).toMatchObject({ edge: 270, mgdl: 270 });
+  expect(by(89).because[0]?.data).toMatchObject({ edge: 90 });
+  expect([by(69), by(51)].map(({ because }) => because[0]?.code)).toEqual([
+    "before/glucose-very-low",
+    "before/severe-low",
+  ]);
 });

@@ -44,6 +44,9 @@ describe("salman2021, printed: 7 days free, then two weeks gentle", () => {
     if (before !== "go")
       expect(returnBefore(days, rule).because[0]?.data).toMatchObject({ rule: rule.id, dated: "2021" });
   });
+  test("gentle is 30 minutes without resistance", () => {
+    expect(returnBefore(7, rule).because[0]?.data).toMatchObject({ minutes: 30, percent: null, resistance: "none" });
+  });
 });
 
 test.each([-1, 0.5, Number.NaN])("%d days are refused", (days) => {

@@ -105,6 +105,18 @@ describe("refused, with its place and what is allowed", () => {
     expect(problems.map(([first, second]) => [first, second])).toContainEqual([code, at]);
     expect(problems[0]![2]).toBe(2);
   });
+  test("steps last 1 to 60 days, 5 to 120 minutes, 40 to 90 per cent", () => {
+    const step = (said: string) =>
+      wrong(`illness: { ${own}, free: 1, steps: [{ resistance: none, ${said} }] }`).map(([code]) => code);
+    expect(step("minutes: 5, days: 1, percent: 40")).toEqual([]);
+    expect(step("minutes: 120, days: 60, percent: 90")).toEqual([]);
+    expect(step("minutes: 4, days: 0, percent: 39")).toEqual(["value/small", "value/small", "value/small"]);
+    expect(step("minutes: 121, days: 61, percent: 91")).toEqual(["value/big", "value/big", "value/big"]);
+  });
+  test("bands of one width of nothing are still in order", () => {
+    const glucose = `glucose: { ${own}, low: 90 mg/dL, carbohydrate: 250 mg/dL, ketones: 250 mg/dL }`;
+    expect(rulesOf(glucose).glucose).toMatchObject({ low: 90, carbohydrate: 250, ketones: 250 });
+  });
   test("the loosest printed edges are still taken", () => {
     expect(rulesOf(`pressure: { ${own}, hold: 200/110, light: 200/110 }`).pressure.hold.systolic).toBe(200);
     expect(rulesOf(`pain: { ${own}, free: 3, most: 5 }`).pain.most).toBe(5);

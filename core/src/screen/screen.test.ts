@@ -123,3 +123,8 @@ test("under 18 a guardian is asked for, and history that is said to be over asks
   const grown = screen({ ...NONE, on: day("2030-03-02") }, day("2012-03-02"));
   expect(grown.because.map(({ code }) => code)).not.toContain("screen/under-age");
 });
+
+test("a clinician's yes that nobody needed does not shorten the year", () => {
+  const cleared = { on: day("2026-10-01"), who: "Dr Amsel", effort: "vigorous" as const };
+  expect(screen({ ...NONE, active: true, cleared }, BORN).screening.until).toBe(day("2028-01-11"));
+});

@@ -88,6 +88,11 @@ describe("what is wrong, with its place", () => {
     expect(wrong("glucose: { reading: 700 mg/dL }")).toEqual([["before/glucose-size", 5, 21, "700 mg/dL", undefined]]);
   });
   test("what stands at the edges is taken", () => {
+    expect(todayOf("slept: 0 h").slept).toBe(0);
+    const five = Array(5).fill("120/80").join(", ");
+    expect(todayOf(`pressure: { readings: [${five}] }`).pressure?.readings).toHaveLength(5);
+    expect(wrong(`pressure: { readings: [${five}, 120/80] }`)[0]?.[0]).toBe("value/many");
+    expect(wrong(`slept: ${"x".repeat(50)}`)[0]?.[3]).toHaveLength(40);
     expect(todayOf("pressure: { readings: [60/30, 300/200] }").pressure?.readings).toHaveLength(2);
     expect(todayOf("slept: 24 h").slept).toBe(24);
     expect(todayOf("glucose: { reading: 33.3 mmol/L }").glucose?.value).toBe(33.3);
