@@ -35,7 +35,6 @@ export function PersonBlock({ block: { person, today, notes, figures }, cases, n
         )}
       </div>
       <div className={style["what"]}>
-        <Watched notes={notes} figures={figures} names={names} />
         {cases.length === 0 ? (
           <p className={`soft ${style["nothing"]}`}>{words.morning.nothing}</p>
         ) : (
@@ -55,6 +54,7 @@ export function PersonBlock({ block: { person, today, notes, figures }, cases, n
             })}
           </ul>
         )}
+        <Watched notes={notes} figures={figures} names={names} />
       </div>
     </section>
   );
