@@ -87,17 +87,38 @@ function byId(plan: Plan | undefined): ReadonlyMap<string, Occurrence> {
   return new Map(plan === undefined ? [] : occurrencesOf(plan).map((occurrence) => [occurrence.id, occurrence]));
 }
 
+/** A log never changes, and every slot of a plan asks it. */
+const KNOWN = new WeakMap<Log, { slots: Map<SlotKey, SlotSession[]>; exercises: Map<ExerciseId, SlotSession[]> }>();
+
+function sorted(log: Log) {
+  const known = KNOWN.get(log);
+  if (known !== undefined) return known;
+  const slots = new Map<SlotKey, SlotSession[]>();
+  const exercises = new Map<ExerciseId, SlotSession[]>();
+  const add = <Key>(map: Map<Key, SlotSession[]>, key: Key, session: SlotSession) => {
+    const all = map.get(key);
+    if (all === undefined) map.set(key, [session]);
+    else all.push(session);
+  };
+  for (const session of log) {
+    add(slots, session.asked.key, session);
+    for (const id of new Set(session.sets.map(({ exercise }) => exercise)))
+      add(exercises, id, { ...session, sets: session.sets.filter(({ exercise }) => exercise === id) });
+  }
+  for (const all of exercises.values()) all.sort((a, b) => a.n - b.n);
+  const found = { slots, exercises };
+  KNOWN.set(log, found);
+  return found;
+}
+
 /** @returns the sessions of one slot, in the plan's order */
 export function slotHistory(log: Log, slot: SlotKey): readonly SlotSession[] {
-  return log.filter(({ asked }) => asked.key === slot);
+  return sorted(log).slots.get(slot) ?? [];
 }
 
 /** @returns everything recorded of one exercise, whatever slot it stood in, in the order in which it was recorded */
 export function exerciseHistory(log: Log, exercise: ExerciseId): readonly SlotSession[] {
-  return log
-    .map((session) => ({ ...session, sets: session.sets.filter((set) => set.exercise === exercise) }))
-    .filter(({ sets }) => sets.length > 0)
-    .sort((a, b) => a.n - b.n);
+  return sorted(log).exercises.get(exercise) ?? [];
 }
 
 function beside(occurrence: Occurrence, session: SessionRecord, asked: PlanSlot): SlotSession {

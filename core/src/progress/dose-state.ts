@@ -17,10 +17,12 @@ export interface DoseState {
   readonly home: Dose;
   /** What was recorded of the slot, in the plan's order. */
   readonly history: readonly SlotSession[];
+  /** Whether the person may do the form here today; nothing rises where not. */
+  readonly admitted: boolean;
   /** Loads that exist here and that no limit forbids, easiest first; empty where the form takes none. */
   readonly loads: readonly Load[];
   /** Whole per cent of today's best that limits allow, where today's best is not known. */
-  readonly shareAtMost?: number;
+  readonly shareAtMost: number | undefined;
   /** Of the form, as of the last session of it. */
   readonly capacity: Capacity;
   /** The next forms of the ladder that this person may do here, with what each asks first. */
@@ -30,7 +32,7 @@ export interface DoseState {
   /** Days on which it was said that illness kept the person away. */
   readonly sickOn: readonly Day[];
   /** Whether one more set keeps each muscle's week within its growth; undefined where that is not known. */
-  readonly oneMoreSet?: { readonly ok: boolean; readonly because: Reason };
+  readonly oneMoreSet: { readonly ok: boolean; readonly because: Reason } | undefined;
 }
 
 /** How sure it is that what is asked next will be done, and from how many sessions that is known. */

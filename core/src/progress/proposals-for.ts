@@ -62,8 +62,8 @@ export function proposalsFor(input: ProgressInput): readonly Waiting[] {
     const waits = pains.filter((pain) => pain.waits && (!pain.everything || speaksFor(pain, slot.key)));
     if (waits.length > 0) return [pauseFor(input, slot, exercise, waits)];
     const state = stateOf(input, slot, from, exercise);
-    const next = state && doseUnder(input, from.way, state, pains);
-    if (next?.patch === undefined) return [];
+    const next = doseUnder(input, from.way, state, pains);
+    if (next.patch === undefined) return [];
     const { patch, evidence, others, refused, certainty } = next;
     const proposal = propose(input, patch, evidence);
     const title = titleOf(patch, slot, exercise, input.person);
@@ -105,7 +105,6 @@ export interface SlotDose {
 export function dosesFor(input: ProgressInput): readonly SlotDose[] {
   return slotsNow(input).flatMap(({ slot, from, exercise }) => {
     const state = stateOf(input, slot, from, exercise);
-    if (state === undefined) return [];
     const pains = unansweredPains(input, slot.key, exercise);
     return [{ slot, exercise, way: from.way, next: doseUnder(input, from.way, state, pains), state }];
   });
@@ -119,6 +118,7 @@ function doseUnder(input: ProgressInput, way: WayUp, state: DoseState, pains: re
   const waits = pains.filter((pain) => pain.waits);
   if (waits.length > 0) return stay(waits.flatMap(({ evidence }) => evidence));
   const next = nextDose(way, state);
+  if (next.kind === "up" && !state.admitted) return stay();
   const judged = pains.map((pain) => ({ pain, morning: morningAfter(input, pain.hurt) }));
   const [above] = judged.filter(({ morning }) => morning.says === "above");
   if (above !== undefined && next.kind !== "down") {

@@ -12,40 +12,37 @@ import type { ProgressInput } from "./progress-input.ts";
 
 /**
  * What the next dose of a slot depends on, from the plan and the record: loads as equipment and limits leave them, forms
- * as the person may do them, capacity as of the last session of the form.
+ * as the person may do them, capacity as of the last session of the form. Each is computed
+ * when it is first asked for.
  *
  * @param slot as it is asked next
  * @param from the slot of the programme
- * @returns undefined when the form itself may not be done
  */
-export function stateOf(input: ProgressInput, slot: PlanSlot, from: Slot, exercise: Exercise): DoseState | undefined {
+export function stateOf(input: ProgressInput, slot: PlanSlot, from: Slot, exercise: Exercise): DoseState {
   const { person, place, catalogue, today: on, log, record, dayOf } = input;
-  const admit = admitter({ person, place, catalogue, on, byHand: true });
-  const admission = admit(exercise, slot.dose);
-  if (!admission.ok) return undefined;
-  const lifts = [...person.lifts, ...liftsFrom(log, input, addDays(on, 1))];
-  const left = loadsLeft({ exercise, person: { ...person, lifts }, place, on, cap: admission.cap });
-  const percent = left.shareUnknown ? admission.cap.percent : undefined;
-  const history = exerciseHistory(log, exercise.id);
-  const last = history.at(-1);
-  // As of the last session and not of today, so that the same record always says the same.
-  const { capacity } = capacityOf(exercise, history, { person, on: last === undefined ? on : dayOf(last.at), dayOf });
-  const weeks = input.plan.phases.flatMap((phase) => phase.weeks);
-  const recorded = new Set(record.sessions.map(({ session }) => session));
-  const ids = input.plan.phases.flatMap(({ key, weeks: own }) =>
-    own.map(({ week, sessions }) => sessions.map((session) => `${key}/${week}/${session.key}`)),
-  );
-  const next = weeks.findIndex(
-    ({ sessions }, at) =>
-      ids[at]!.some((id) => !recorded.has(id)) &&
-      sessions.some(({ blocks }) => blocks.some(({ slots }) => slots.some(({ key }) => key === slot.key))),
-  );
-  const more = next === -1 ? undefined : oneMoreSet(input.plan, catalogue, slot.key, next);
+  const admit = once(() => admitter({ person, place, catalogue, on, byHand: true }));
+  const admission = once(() => admit()(exercise, slot.dose));
+  const left = once(() => {
+    const admitted = admission();
+    if (!admitted.ok) return undefined;
+    const lifts = [...person.lifts, ...liftsFrom(log, input, addDays(on, 1))];
+    const { cap } = admitted;
+    return { ...loadsLeft({ exercise, person: { ...person, lifts }, place, on, cap }), percent: cap.percent };
+  });
+  const capacity = once(() => {
+    const history = exerciseHistory(log, exercise.id);
+    const last = history.at(-1);
+    // As of the last session and not of today, so that the same record always says the same.
+    return capacityOf(exercise, history, { person, on: last === undefined ? on : dayOf(last.at), dayOf }).capacity;
+  });
   const admits = (id: string) => {
     const form = catalogue.exercises.get(id);
-    return form !== undefined && !form.coachOnly && admit(form, begunWith(form, slot.dose)).ok;
+    return form !== undefined && !form.coachOnly && admit()(form, begunWith(form, slot.dose)).ok;
   };
-  const up = distance(catalogue, from.first, slot.exercise) ?? 0;
+  const harder = once(() => {
+    const up = distance(catalogue, from.first, slot.exercise) ?? 0;
+    return up < from.up ? harderForms(catalogue, exercise.id).filter((form) => admits(form.exercise)) : [];
+  });
   return {
     today: on,
     dayOf,
@@ -54,14 +51,53 @@ export function stateOf(input: ProgressInput, slot: PlanSlot, from: Slot, exerci
     slot,
     home: from.dose,
     history: slotHistory(log, slot.key),
-    loads: left.loads,
-    ...(percent === undefined ? {} : { shareAtMost: percent }),
-    capacity,
-    harder: up < from.up ? harderForms(catalogue, exercise.id).filter((form) => admits(form.exercise)) : [],
-    easier: slot.offer.filter((id) => (distance(catalogue, exercise.id, id) ?? 0) < 0),
-    sickOn: record.missed.filter(({ data }) => data.because === "sick").map(({ at }) => dayOf(at)),
-    ...(more === undefined ? {} : { oneMoreSet: more }),
+    get admitted() {
+      return admission().ok;
+    },
+    get loads() {
+      return left()?.loads ?? [];
+    },
+    get shareAtMost() {
+      return left()?.shareUnknown === true ? left()?.percent : undefined;
+    },
+    get capacity() {
+      return capacity();
+    },
+    get harder() {
+      return harder();
+    },
+    get easier() {
+      return slot.offer.filter((id) => (distance(catalogue, exercise.id, id) ?? 0) < 0);
+    },
+    get sickOn() {
+      return record.missed.filter(({ data }) => data.because === "sick").map(({ at }) => dayOf(at));
+    },
+    get oneMoreSet() {
+      const next = weekAhead(input, slot);
+      return next === -1 ? undefined : oneMoreSet(input.plan, catalogue, slot.key, next);
+    },
   };
+}
+
+/** Most slots never ask for most of it, and a morning list asks of every slot of everybody. */
+function once<T>(make: () => T): () => T {
+  let known: { readonly value: T } | undefined;
+  return () => {
+    known ??= { value: make() };
+    return known.value;
+  };
+}
+
+/** The first week of the plan that holds the slot and is not recorded whole, 0 = first; -1 when there is none. */
+function weekAhead({ plan, record }: ProgressInput, slot: PlanSlot): number {
+  const recorded = new Set(record.sessions.map(({ session }) => session));
+  return plan.phases
+    .flatMap(({ key: phase, weeks }) => weeks.map((week) => ({ phase, ...week })))
+    .findIndex(
+      ({ phase, week, sessions }) =>
+        sessions.some(({ key }) => !recorded.has(`${phase}/${week}/${key}`)) &&
+        sessions.some(({ blocks }) => blocks.some(({ slots }) => slots.some(({ key }) => key === slot.key))),
+    );
 }
 
 /** The dose with which another form begins: a hold at the shortest of its own range. */
