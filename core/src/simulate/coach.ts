@@ -2,7 +2,6 @@ import type { SlotSession } from "../measures/index.ts";
 import type { Dose } from "../model/index.ts";
 import { type Asked, lifter } from "./lifter.ts";
 import { recorded, SESSION_DAYS } from "./recorded.ts";
-import { doneInFull, isDone } from "./set-as-asked.ts";
 import { ASKED_ALWAYS, firstAsked, isWithin } from "./start.ts";
 import type { Way } from "./ways.ts";
 import type { World } from "./world.ts";
@@ -11,10 +10,8 @@ import type { World } from "./world.ts";
 export interface StepUp {
   /** How sure the way was, where it said so. */
   readonly certainty?: number;
-  /** Whether the bottom of the range in every set, with the reserve asked for, was within reach, luck aside. */
+  /** Whether a first set can do the bottom of the range with the reserve asked for, luck aside. */
   readonly within: boolean;
-  /** Whether the last set of that day reached the bottom of the range and left the reserve asked for, as it was felt. */
-  readonly done: boolean;
 }
 
 /** What became of one person under one way of coaching. */
@@ -33,13 +30,12 @@ export interface Coached {
  * One made-up person coached for so many weeks. The same person comes on the same days with the same luck whatever way
  * they are coached.
  *
- * A load is within reach when the bottom of the range can be done in every set with it and the reserve asked for, by what
- * the person can do without the day's luck.
+ * A load is within reach when a first set can do the bottom of the range with it and leave the reserve asked for, by
+ * what the person can do without the day's luck; what later sets cost comes off what is left.
  */
 export function coach(world: World, seed: number, index: number, weeks: number, way: Way): Coached {
   const one = lifter(world, seed, index);
   const home = (loadKg: number): Asked => ({ ...ASKED_ALWAYS, loadKg });
-  const inFull = doneInFull(world, seed, index);
   let dose: Dose | undefined;
   let asked = firstAsked(one, world, seed, index, ASKED_ALWAYS);
   const history: SlotSession[] = [];
@@ -50,10 +46,8 @@ export function coach(world: World, seed: number, index: number, weeks: number, 
     if (history.length > 0) {
       const { certainty, ...next } = way({ history, asked, day, world, ...(dose === undefined ? {} : { dose }) });
       if (next.asked.loadKg > asked.loadKg) {
-        const { loadKg, sets, reps } = next.asked;
-        const within = isWithin(one, world, day, home(loadKg));
-        const done = isDone(inFull(day, next.asked)[sets - 1]!, reps.from, next.asked);
-        steps.push({ within, done, ...(certainty === undefined ? {} : { certainty }) });
+        const within = isWithin(one, world, day, home(next.asked.loadKg));
+        steps.push({ within, ...(certainty === undefined ? {} : { certainty }) });
       }
       if (next.asked.loadKg < asked.loadKg) stepsBack++;
       ({ asked, dose } = next);

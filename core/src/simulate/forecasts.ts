@@ -1,8 +1,8 @@
 import type { SlotSession } from "../measures/index.ts";
 import { chance } from "./chance.ts";
 import { type Asked, lifter, type Written } from "./lifter.ts";
+import { mostReps } from "./most-reps.ts";
 import { recorded, SESSION_DAYS } from "./recorded.ts";
-import { doneInFull, isDone } from "./set-as-asked.ts";
 import { firstAsked, onStack, shareFor } from "./start.ts";
 import type { Moment } from "./ways.ts";
 import type { World } from "./world.ts";
@@ -81,7 +81,7 @@ export function foretell(
   ours: { readonly forecast: Forecaster; readonly chance: Chancer; readonly change: Changer },
   average: Forecaster,
 ): readonly Foretold[] {
-  const inFull = doneInFull(world, seed, index);
+  const most = mostReps(world, seed, index);
   const one = lifter(world, seed, index);
   const reps = RANGES[Math.floor(chance(seed, index, DRAW_RANGE).even(0, RANGES.length))]!;
   let asked = firstAsked(one, world, seed, index, { reps, reserve: 2, sets: 3 });
@@ -102,7 +102,7 @@ export function foretell(
     const loadKg = onStack(asked.loadKg * draw.even(...LIGHTER), world);
     const sure = ours.chance(occasion, { loadKg, reps: least, set });
     if (sure === undefined) return undefined;
-    return { chance: sure, happened: isDone(inFull(occasion.day, { ...asked, loadKg })[set]!, least, asked) };
+    return { chance: sure, happened: most(occasion.day, { ...asked, loadKg })[set]! >= least + asked.reserve };
   };
   for (let day = 0; day < weeks * 7; day += SESSION_DAYS) {
     if (!one.comes(day)) continue;

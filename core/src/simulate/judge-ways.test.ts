@@ -9,8 +9,8 @@ const one = (steps: readonly StepUp[], late = 0, heavy = 0, stepsBack = 0): Coac
   late,
   heavy,
 });
-const good: StepUp = { within: true, done: false };
-const bad: StepUp = { within: false, done: true };
+const good: StepUp = { within: true };
+const bad: StepUp = { within: false };
 
 describe("two ways with the same people", () => {
   const ours = [one([good, bad], 2, 1), one([good], 4, 0, 1)];

@@ -8,9 +8,9 @@ import { WORLDS } from "./world.ts";
 const middle = (occasion: Occasion, history: readonly SlotSession[] = occasion.history) =>
   OURS.forecast({ ...occasion, history })?.middle ?? Number.NaN;
 
-/** Of every world three people, each after about ten, twenty and thirty sessions. */
+/** Of every world two people, each after about ten, twenty and thirty sessions. */
 const OCCASIONS: readonly (readonly [string, Occasion])[] = WORLDS.flatMap((world) =>
-  [0, 1, 2].flatMap((index) => {
+  [0, 1].flatMap((index) => {
     const seen: (readonly [string, Occasion])[] = [];
     const silent = { forecast: () => undefined, chance: () => undefined, change: () => undefined };
     foretell(world, 77, index, 26, silent, (occasion) => {
@@ -41,7 +41,7 @@ const inPounds = ({ sets, asked, ...rest }: SlotSession): SlotSession => ({
 });
 
 describe("over the records of every world", () => {
-  test("there are records enough", () => expect(OCCASIONS.length).toBeGreaterThan(100));
+  test("there are records enough", () => expect(OCCASIONS.length).toBeGreaterThan(60));
   test("a repetition more with the same load never lowers what is foretold", () => {
     for (const [who, occasion] of OCCASIONS) {
       const before = middle(occasion);

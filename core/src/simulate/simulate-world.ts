@@ -40,7 +40,7 @@ export function simulateWorld(world: World, { people, weeks, seed }: Size, ours:
   const plain = everybody.map((index) => coach(world, seed, index, weeks, twoForTwoPlain));
   const sets = told.flatMap(({ person, sure }) => (sure === undefined ? [] : [{ person, ...sure }]));
   const steps = coached.flatMap(({ steps: some }, person) =>
-    some.flatMap(({ certainty: chance, done: happened }) =>
+    some.flatMap(({ certainty: chance, within: happened }) =>
       chance === undefined ? [] : [{ person, chance, happened }],
     ),
   );

@@ -6,8 +6,6 @@ import type { RepCurve, World } from "./world.ts";
 /** How far off a coach's first load is. Ours. */
 const FIRST_SD = 0.08;
 const DRAW_START = 11;
-/** Repetitions that each further set costs most people of these worlds. Ours. */
-const FATIGUE = 0.8;
 
 /** Five to seven repetitions, two left, three times: with the reserve it stays under 10, where equations hold. */
 export const ASKED_ALWAYS: Omit<Asked, "loadKg"> = { reps: { from: 5, to: 7 }, reserve: 2, sets: 3 };
@@ -22,12 +20,12 @@ export function onStack(kilograms: number, { stepKg }: World): number {
   return Math.max(1, Math.round(kilograms / stepKg)) * stepKg;
 }
 
-/** @returns whether the bottom of the range can be done in every set with the reserve asked for, on a day without luck */
-export function isWithin(one: Lifter, world: World, day: number, { loadKg, reps, reserve, sets }: Asked): boolean {
-  return repsToFailure(loadKg / one.trend(day), world.curve) - (sets - 1) * FATIGUE >= reps.from + reserve;
+/** @returns whether a first set can do the bottom of the range with the reserve asked for, on a day without luck */
+export function isWithin(one: Lifter, world: World, day: number, { loadKg, reps, reserve }: Asked): boolean {
+  return repsToFailure(loadKg / one.trend(day), world.curve) >= reps.from + reserve;
 }
 
-/** What is asked first: a load for the middle of the range in the last set, about as well as a first session tells. */
+/** What is asked first: a load for the middle of the range, about as well as a first session tells. */
 export function firstAsked(
   one: Lifter,
   world: World,
@@ -35,7 +33,7 @@ export function firstAsked(
   index: number,
   asked: Omit<Asked, "loadKg">,
 ): Asked {
-  const middle = (asked.reps.from + asked.reps.to) / 2 + asked.reserve + (asked.sets - 1) * FATIGUE;
+  const middle = (asked.reps.from + asked.reps.to) / 2 + asked.reserve;
   const off = Math.exp(chance(seed, index, DRAW_START).normal(FIRST_SD));
   return { ...asked, loadKg: onStack(one.trend(0) * shareFor(middle, world.curve) * off, world) };
 }

@@ -74,8 +74,8 @@ export function sayWorld({
       : [
           `  The 80 % interval after ten forecasts, ${plural(coverage.sessions, "forecast", "forecasts")}: holds ${percent(coverage.covers.ours)}, ${printNumber(coverage.width.ours.value, 1)} % wide; average ${percent(coverage.covers.average)}, ${printNumber(coverage.width.average.value, 1)} % wide; interval score over that of the average ${figure(coverage.score, 3)}`,
         ]),
-    ...certain("that a last set would be done as asked", certainty.sets),
-    ...certain("that a step up would be done as asked", certainty.steps),
+    ...certain("of repetitions in the last set", certainty.sets),
+    ...certain("that a step up is within reach", certainty.steps),
     ...changed(changes),
     ...outcome(came),
   ].join("\n");
