@@ -22,6 +22,8 @@ export const WATCH_CODES = [
   "watch/ask-after-first",
   /** on, about, text: a note of the last days */
   "watch/noted",
+  /** session, on: the day that a device's clock showed, before the plan or after today */
+  "watch/clock",
   /** muscle, sets: of the last week, mean: of the weeks before, weeks: how many these are */
   "watch/much-more",
   /** exercise, low, high: per cent, weeks, sessions */

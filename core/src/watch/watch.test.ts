@@ -170,3 +170,11 @@ test("a note is told for seven days", () => {
   const told = (on: number) => notes(on, [note]).includes("watch/noted");
   expect([told(2), told(8), told(9)]).toEqual([true, true, false]);
 });
+
+test("ot-03 (open case): sets under a clock of 2001 count in their place, in the order of their counter, and the day is asked", () => {
+  const lost = recordedSession(PLAN, "base/1/a", 0, Date.UTC(2001, 0, 1, 12));
+  const { notes: told } = watch(input(3, lost));
+  expect(told).toContainEqual({ code: "watch/clock", data: { session: "base/1/a", on: "2001-01-01" } });
+  expect(foldRecord(lost).sessions[0]!.slots.flatMap(({ sets }) => sets).length).toBeGreaterThan(4);
+  expect(notes(3, recordedSession(PLAN, "base/1/a", 0, noonOf(0)))).not.toContain("watch/clock");
+});

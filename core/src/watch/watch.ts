@@ -35,6 +35,7 @@ export function watch(input: WatchInput): Watched {
       ...silence(input),
       ...mornings(input),
       ...noted(input),
+      ...clocks(input),
       ...muchMore(input).map((each) => reason("watch/much-more", { ...each })),
       ...said.filter(calls),
     ],
@@ -63,6 +64,14 @@ function noted({ record, dayOf, today }: WatchInput): readonly Reason[] {
   return record.notes
     .filter(({ at }) => today - dayOf(at) <= NOTED_DAYS)
     .map(({ at, data }) => reason("watch/noted", { on: printDay(dayOf(at)), about: data.about, text: data.text }));
+}
+
+/** Sessions that a device's clock puts outside the plan: what was done counts in its place, and the day is asked. */
+function clocks({ record, dayOf, today, on }: WatchInput): readonly Reason[] {
+  return record.sessions
+    .map(({ session, at }) => ({ session, day: dayOf(at) }))
+    .filter(({ day }) => day < on || day > today)
+    .map(({ session, day }) => reason("watch/clock", { session, on: printDay(day) }));
 }
 
 function asked({ days, record, today, on }: WatchInput): readonly Reason[] {

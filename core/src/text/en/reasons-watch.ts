@@ -44,6 +44,8 @@ export const watchReasons: Readonly<Record<WatchCode, Say>> = {
   "watch/ask-after-first": (data) =>
     `First session on ${day(data)}: ask about soreness, swelling, weakness and dark urine. The last three want a doctor on the same day.`,
   "watch/noted": (data) => `${sheet.shortDay(said(data, "on"))}: ${said(data, "text")}`,
+  "watch/clock": (data, names) =>
+    `A device's clock showed ${day(data)} for ${names.session(said(data, "session"))}: the sets count in their place in the plan; ask which day it was.`,
   "watch/much-more": (data) =>
     `${printNumber(numberIn(data, "sets"), 1)} sets of ${said(data, "muscle")} in 7 days; ${printNumber(numberIn(data, "mean"), 1)} a week in the ${said(data, "weeks")} before.`,
   "watch/fall": (data, names) => `${names.exercise(said(data, "exercise"))}: less, ${interval(data)}.`,
