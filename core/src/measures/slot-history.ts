@@ -87,12 +87,19 @@ function byId(plan: Plan | undefined): ReadonlyMap<string, Occurrence> {
   return new Map(plan === undefined ? [] : occurrencesOf(plan).map((occurrence) => [occurrence.id, occurrence]));
 }
 
-/** A log never changes, and every slot of a plan asks it. */
-const KNOWN = new WeakMap<Log, { slots: Map<SlotKey, SlotSession[]>; exercises: Map<ExerciseId, SlotSession[]> }>();
+/** A log only ever grows, and every slot of a plan asks it. */
+const KNOWN = new WeakMap<
+  Log,
+  {
+    length: number;
+    slots: Map<SlotKey, SlotSession[]>;
+    exercises: Map<ExerciseId, SlotSession[]>;
+  }
+>();
 
 function sorted(log: Log) {
   const known = KNOWN.get(log);
-  if (known !== undefined) return known;
+  if (known?.length === log.length) return known;
   const slots = new Map<SlotKey, SlotSession[]>();
   const exercises = new Map<ExerciseId, SlotSession[]>();
   const add = <Key>(map: Map<Key, SlotSession[]>, key: Key, session: SlotSession) => {
@@ -106,7 +113,7 @@ function sorted(log: Log) {
       add(exercises, id, { ...session, sets: session.sets.filter(({ exercise }) => exercise === id) });
   }
   for (const all of exercises.values()) all.sort((a, b) => a.n - b.n);
-  const found = { slots, exercises };
+  const found = { length: log.length, slots, exercises };
   KNOWN.set(log, found);
   return found;
 }
