@@ -130,7 +130,8 @@ export function situationOf(moment: Moment): ProgressInput {
     programme: PROGRAMME,
     catalogue: CATALOGUE,
     record: NOTHING,
-    log: history,
+    // A log never changes, and what is asked of it is remembered: the record goes on, so it is told as it stands.
+    log: [...history],
     today: dayAt(instantOf(day)),
     dayOf: dayAt,
     edges: PAIN_RULES[0]!,

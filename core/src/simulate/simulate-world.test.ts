@@ -32,6 +32,12 @@ describe("one world", () => {
       for (const { low, value, high } of all) expect(low <= value && value <= high).toBe(true);
     },
   );
+  test("Stave takes steps up where people gain fast, and says how sure it is of most of them", () => {
+    const world = WORLDS.find(({ id }) => id === "fast gains")!;
+    const { outcome, certainty } = simulateWorld(world, { people: 4, weeks: 30, seed: 5 }, OURS);
+    expect(outcome.ours.steps.value).toBeGreaterThan(2);
+    expect(certainty.steps.length).toBeGreaterThan(0);
+  });
   test("who trains too short a time has no forecasts, and so none are judged", () => {
     const { forecast, coverage } = simulateWorld(WORLDS[0]!, { people: 2, weeks: 2, seed: 1 }, OURS);
     expect([forecast, coverage]).toEqual([undefined, undefined]);
