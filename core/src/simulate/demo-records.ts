@@ -37,7 +37,7 @@ export function demoRecords(
   toInstant: (day: Day, minutes: number) => number,
   story: DemoStory,
 ): DemoRecords {
-  const scribe = new Scribe(seed, situation.person.id, situation.on);
+  const scribe = new Scribe(seed, situation.person.id, situation.on, toInstant(situation.today, 0));
   const revisions: Plan[] = [];
   const come: { readonly plan: Plan; readonly day: SessionDay }[] = [];
   for (const { on, to } of daysOfPhases(situation)) {
@@ -72,12 +72,15 @@ class Scribe {
   readonly #seed: number;
   readonly #person: string;
   readonly #on: Day;
+  /** The first moment without a record. */
+  readonly #until: number;
   readonly #ids: Chance;
 
-  constructor(seed: number, person: string, on: Day) {
+  constructor(seed: number, person: string, on: Day, until: number) {
     this.#seed = seed;
     this.#person = person;
     this.#on = on;
+    this.#until = until;
     this.#ids = chance(seed, ...[...person].map((letter) => letter.codePointAt(0)!), DRAW.id);
   }
 
@@ -108,7 +111,7 @@ class Scribe {
       const { where, howMuch, ends } = hurts;
       const set = slot.dose.sets.length - 1;
       const hurt = this.#write("hurt", { where, howMuch }, { ...of, slot: slot.key, set }, clock);
-      if (hurts.nextMorning !== undefined)
+      if (hurts.nextMorning !== undefined && clock + DAY_MS < this.#until)
         this.#write("next-morning", { hurt, howMuch: hurts.nextMorning }, of, clock + DAY_MS);
       if (ends) {
         this.hasEnded = true;
