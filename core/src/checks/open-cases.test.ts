@@ -13,10 +13,12 @@ import {
   sets,
   timeOf,
 } from "../testing/index.ts";
+import { activityMinutes } from "./activity-minutes.ts";
 import { overItsMinutes } from "./over-its-minutes.ts";
 import { changed } from "./run/change.ts";
 import { lookAt } from "./run/look.ts";
 import { checkProgramme } from "./run/run-checks.ts";
+import { warmUpTooLong } from "./warm-up-too-long.ts";
 
 describe("cp-05 a 45-minute session of six exercises, 4 sets of 40 s each, rest 120 s, 2 min to change and set up", () => {
   // Ten repetitions of 4 s are a set of 40 s. Each exercise has a muscle of its own, so none competes with another.
@@ -276,5 +278,41 @@ describe("cp-07: chest and triceps, legs and shoulders, back and biceps, and no 
     const { findings } = checkProgramme({ programme: silent, catalogue: CATALOGUE });
     const aboutLoads = ["dose/too-heavy-for-novice", "dose/reps-unlikely-at-share"];
     expect(findings.filter(({ check }) => aboutLoads.includes(check))).toEqual([]);
+  });
+});
+
+describe("cd-07: lifts Monday to Thursday, one day of conditioning, asks about ten minutes before lifting (real question)", () => {
+  const cycle = madeUpExercise({ id: "cycle", pattern: "locomotion", mode: "cyclic", amounts: "time" });
+  const ride = (minutes: number) => ({ do: "cycle", dose: sets(1, timeOf(60 * minutes)) });
+  const easy = (minutes: number) => ({ ...ride(minutes), effort: "easy" as const });
+  const lift = [madeUpSlot("squat", "squat", sets(3, reps(8)))];
+  const week = (before: number, alone: number, after: number) =>
+    lookAt({
+      programme: madeUpProgramme(
+        [
+          ...["mon", "tue", "wed", "thu"].map((key, index) =>
+            madeUpSession(key, 90, lift, {
+              warmup: [ride(before)],
+              conditioning: index < 2 && after > 0 ? [easy(after)] : [],
+            }),
+          ),
+          madeUpSession("sat", 120, [], { conditioning: [easy(alone)] }),
+        ],
+        { goal: "size" },
+      ),
+      catalogue: madeUpCatalogue([cycle]),
+    });
+
+  test("ten easy minutes before the work are a good warm-up; its neighbour of twenty is longer than that", () => {
+    expect(warmUpTooLong.run(week(10, 60, 0))).toEqual([]);
+    expect(warmUpTooLong.run(week(20, 60, 0))).toHaveLength(4);
+  });
+
+  test("one day is under the advised 150 minutes; a long one with two blocks of 25 after lifting is not", () => {
+    expect(activityMinutes.run(week(10, 60, 0))).toMatchObject([
+      { data: { side: "under", equivalent: 60, least: 150 } },
+    ]);
+    expect(activityMinutes.run(week(10, 60, 25))).toMatchObject([{ data: { equivalent: 110 } }]);
+    expect(activityMinutes.run(week(10, 100, 25))).toEqual([]);
   });
 });
