@@ -133,6 +133,7 @@ describe("hands", () => {
       throw new Error(`No walk by Tab leads to ${name}; it ended on ${await focused()}`);
     };
     await phone.page.goto(gym.way.origin + (await gym.link()));
+    await phone.button(/^Put my plan/).waitFor();
     await walkTo(/^Put my plan/);
     await keyboard.press("Enter");
     await phone.sees(/your sessions/);
@@ -162,11 +163,13 @@ describe("hands", () => {
     await walkTo(/^Done$/);
     await keyboard.press("Enter");
     await phone.until(async () => (await phone.progress()) !== before);
+    await phone.button("Whole session").waitFor();
     await walkTo(/^Whole session$/);
     await keyboard.press("Enter");
     await phone.sees(/12 · /);
     await walkTo(/^End here/);
     await keyboard.press("Enter");
+    await phone.button("End the session").waitFor();
     await walkTo(/^End the session$/);
     await keyboard.press("Enter");
     await phone.sees(/done, ended early/);
