@@ -1,4 +1,4 @@
-import { type FileHandle, open, rename } from "node:fs/promises";
+import { type FileHandle, open, rename, rm } from "node:fs/promises";
 import { join } from "node:path";
 
 /** Lines that are written at once. */
@@ -38,6 +38,7 @@ export class LineFile {
   /** Nothing more will come, and the file is not to be kept. What was there under its name before stays. */
   async leave(): Promise<void> {
     await this.#handle.close();
+    await rm(this.#part, { force: true });
   }
 
   async #flush(): Promise<void> {

@@ -214,6 +214,19 @@ describe("what cannot be read", () => {
     expect(codes).toContain(code);
   });
 
+  test("a table of nobody leaves the lists of an earlier run as they were", async () => {
+    await stave(...args("kept", "people.csv", "--workers", "1"));
+    const before = written("kept");
+    for (const [name, text] of [
+      ["nobody.csv", `${HEADER}\n`],
+      ["unread.csv", `${HEADER}\nann,no,novice,home,35,2,\n`],
+    ] as const) {
+      writeFileSync(path(name), text);
+      expect((await stave(...args("kept", name, "--workers", "1"))).exit).toBe(2);
+      expect(written("kept")).toEqual(before);
+    }
+  });
+
   test.each([
     ["no file", ["cohort", "none.yaml"], "file/missing"],
     ["no table", ["cohort", "short.yaml", "--people", "none.csv"], "file/missing"],

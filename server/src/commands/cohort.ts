@@ -51,7 +51,7 @@ export async function cohort(path: string, options: CohortOptions, io: Io): Prom
     const book = new ClassBook(join(out, "plans"), fitting, GATHERED, () => progress.plans(book));
     const classOf = classifier(world.programmes[0]!, places, on.value);
     const source = { file, places, on: on.value, onBytes: progress.bytes };
-    const { people, unread } = await readAll(cohortPeople(source), classOf, book, out, progress);
+    const { people, unread } = await readAll(cohortPeople(source), classOf, book, options, progress);
     progress.plans(book, "", "\n");
     const classes = book.entries();
     const result = {
@@ -92,7 +92,7 @@ async function readAll(
   everybody: AsyncIterable<Told>,
   classOf: (person: Person) => PeopleClass,
   book: ClassBook,
-  folder: string,
+  { people: file, out: folder }: Pick<CohortOptions, "people" | "out">,
   progress: Progress,
 ): Promise<{ readonly people: number; readonly unread: Unread }> {
   const unread: Unread = { people: 0, problems: [] };
@@ -114,6 +114,8 @@ async function readAll(
       await list.write(`${read.value.id},${mine.key}`);
       progress.person(ids.size, book);
     }
+    // Where nobody could be read, what an earlier run wrote stays as it is.
+    if (ids.size === 0) throw new UnreadableError(problemsOf(unread, 0, file));
     await book.settle();
     await list.end();
   } catch (error) {

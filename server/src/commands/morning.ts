@@ -6,7 +6,7 @@ import { en, type Names, namesFrom, sayReason } from "@stave/core/text";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
 import { Changes, Practice } from "../practice/index.ts";
 import { type Answer, failed, type Io } from "./answer.ts";
-import { openData } from "./data.ts";
+import { openData, openRecords } from "./data.ts";
 import { fillDemo } from "./demo-practice.ts";
 import { type Machine, todayAt } from "./machine.ts";
 
@@ -23,7 +23,7 @@ export async function morning(options: MorningOptions, io: Io, machine: Machine)
   const isDemo = options.demo !== undefined;
   const data = isDemo
     ? await openData(join(options.demo!, `room-${today}`), { database: undefined })
-    : await openData(options.data, machine);
+    : await openRecords(options.data, machine);
   if ("problem" in data) return failed(command, [data.problem]);
   const { store } = data;
   try {

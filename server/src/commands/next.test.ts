@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
@@ -61,3 +61,14 @@ test("nobody of that name", async () => {
   expect(exit).toBe(2);
   expect(err).toContain("Allowed: dagny.");
 });
+
+test.each([["next"], ["morning"], ["replay"], ["report", "dagny"]])(
+  "%s: a folder without records is told, and none is made in it",
+  async (...args) => {
+    const nowhere = join(folder, "nowhere");
+    const { exit, err } = await stave(...args, "--data", nowhere);
+    expect(exit).toBe(2);
+    expect(err).toContain("0 people are in this folder");
+    expect(existsSync(nowhere)).toBe(false);
+  },
+);

@@ -5,7 +5,7 @@ import { en, namesFrom, sayReason } from "@stave/core/text";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
 import { Changes, Practice } from "../practice/index.ts";
 import { type Answer, failed } from "./answer.ts";
-import { openData } from "./data.ts";
+import { openRecords } from "./data.ts";
 import type { Machine } from "./machine.ts";
 
 export interface NextOptions {
@@ -18,7 +18,7 @@ const NAMES = namesFrom(CATALOGUE);
 /** The next dose of every slot, from the records of a data folder: what, with what it rests, how sure, what was refused. */
 export async function next(options: NextOptions, machine: Machine): Promise<Answer> {
   const command = "next";
-  const data = await openData(options.data, machine);
+  const data = await openRecords(options.data, machine);
   if ("problem" in data) return failed(command, [data.problem]);
   try {
     const practice = new Practice(data.store, LOCAL_PRACTICE, new Changes());

@@ -9,7 +9,7 @@ import { LOCAL_PRACTICE } from "../local-practice.ts";
 import { sha256 } from "../made-by.ts";
 import { Changes, Practice } from "../practice/index.ts";
 import { type Answer, failed } from "./answer.ts";
-import { openData } from "./data.ts";
+import { openRecords } from "./data.ts";
 import type { Machine } from "./machine.ts";
 import { readInput } from "./read-input.ts";
 
@@ -32,7 +32,7 @@ export async function record(file: string, options: RecordCommandOptions, machin
   const command = "record";
   const input = await readInput(file);
   if (!input.ok) return failed(command, input.problems);
-  const data = await openData(options.data, machine);
+  const data = await openRecords(options.data, machine);
   if ("problem" in data) return failed(command, [data.problem]);
   try {
     const practice = new Practice(data.store, LOCAL_PRACTICE, new Changes());

@@ -7,7 +7,7 @@ import { en, namesFrom } from "@stave/core/text";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
 import { Changes, Practice } from "../practice/index.ts";
 import { type Answer, failed } from "./answer.ts";
-import { openData } from "./data.ts";
+import { openRecords } from "./data.ts";
 import type { Machine } from "./machine.ts";
 import { readInput } from "./read-input.ts";
 
@@ -26,7 +26,7 @@ export async function replayRule(file: string | undefined, options: ReplayOption
   const read = text === undefined ? undefined : readRule(text.value, file!);
   if (read?.ok === false) return failed(command, read.problems);
   const rule = read?.value.value ?? TWO_FOR_TWO;
-  const data = await openData(options.data, machine);
+  const data = await openRecords(options.data, machine);
   if ("problem" in data) return failed(command, [data.problem]);
   try {
     const practice = new Practice(data.store, LOCAL_PRACTICE, new Changes());

@@ -5,7 +5,7 @@ import { Press } from "../documents/sheet/index.ts";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
 import { Changes, Practice } from "../practice/index.ts";
 import { type Answer, failed } from "./answer.ts";
-import { openData } from "./data.ts";
+import { openRecords } from "./data.ts";
 import type { Machine } from "./machine.ts";
 import { paperOf } from "./sheet.ts";
 import { writeFiles } from "./write-files.ts";
@@ -26,7 +26,7 @@ export async function report(person: string, options: ReportOptions, machine: Ma
     return failed(command, [
       { code: "sheet/paper", file: "--paper", ...nowhere, found: options.paper, allowed: "a4, letter" },
     ]);
-  const data = await openData(options.data, machine);
+  const data = await openRecords(options.data, machine);
   if ("problem" in data) return failed(command, [data.problem]);
   const press = new Press();
   try {
