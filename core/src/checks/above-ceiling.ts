@@ -1,6 +1,6 @@
 import { distance } from "../exercises/index.ts";
 import type { Dose, Exercise, Reason, StressTag } from "../model/index.ts";
-import { againstCeilings, type Clearance, cutDose, gradesOf, setAsideByFilters } from "../offer/index.ts";
+import { type Clearance, cutDose, setAsideByFilters, underCeilings } from "../offer/index.ts";
 import { canBeDoneAt } from "./cures/new-slot.ts";
 import type { Check, Cure, Facts, Found } from "./run/check.ts";
 import type { Health, Look } from "./run/look.ts";
@@ -12,13 +12,8 @@ type Data = Facts & { readonly exercise: string; readonly name: string; readonly
 const FORMS_OFFERED = 2;
 
 /** Why a form is set aside for this person, whatever the place and the ladder say. */
-function setAside(
-  exercise: Exercise,
-  { dose, facts }: ReturnType<Health["cut"]>,
-  clearance: Clearance,
-): readonly Reason[] {
-  const graded = againstCeilings(gradesOf(exercise, dose, facts), clearance.ceilings);
-  return [...setAsideByFilters(exercise, clearance), ...graded.why];
+function setAside(exercise: Exercise, cut: ReturnType<Health["cut"]>, clearance: Clearance): readonly Reason[] {
+  return [...setAsideByFilters(exercise, clearance), ...underCeilings(exercise, cut, clearance.ceilings).why];
 }
 
 /** Easier forms of the same ladder that are not set aside, the nearest first. */

@@ -12,25 +12,32 @@ const MOST_SETS = 10;
 
 /** The week in which the session asks most of the muscle, the first of equals. */
 function most(weeks: readonly AskedWeek[], sessionAt: number, muscle: Muscle): { week: number; size: Quarters } {
-  const sizes = weeks.map(({ week, bySession }) => ({ week, size: bySession[sessionAt]?.[muscle] ?? quarters(0) }));
+  const sizes = weeks.map(({ week, bySession }) => ({ week, size: bySession()[sessionAt]?.[muscle] ?? quarters(0) }));
   return sizes.reduce((best, one) => (one.size > best.size ? one : best));
 }
 
-function judge(look: Look, phaseAt: number, sessionAt: number): readonly Found<Data>[] {
+const MOST = quarters(MOST_SETS);
+
+function judge(look: Look, phaseAt: number, sessionAt: number, muscles: readonly Muscle[]): readonly Found<Data>[] {
   const phase = look.programme.phases[phaseAt]!;
   const session = phase.sessions[sessionAt]!;
-  return MUSCLES.flatMap((muscle): readonly Found<Data>[] => {
+  return muscles.flatMap((muscle): readonly Found<Data>[] => {
     const { week, size } = most(look.weeks[phaseAt]!, sessionAt, muscle);
-    if (size <= quarters(MOST_SETS)) return [];
+    if (size <= MOST) return [];
     const about = { phase: phase.key, session: session.key, title: session.title, muscle };
     return [
       {
         at: sessionPath(phaseAt, sessionAt),
         data: { ...about, sets: inSets(size), most: MOST_SETS, week },
-        cures: () => setsCures(look, phaseAt, muscle, "over", (size - quarters(MOST_SETS)) as Quarters, sessionAt),
+        cures: () => setsCures(look, phaseAt, muscle, "over", (size - MOST) as Quarters, sessionAt),
       },
     ];
   });
+}
+
+/** Muscles of which a whole week asks so much: no session asks more than its week. */
+function muchInAWeek(weeks: readonly AskedWeek[]): readonly Muscle[] {
+  return MUSCLES.filter((muscle) => weeks.some(({ sets }) => (sets.quarters[muscle] ?? 0) > MOST));
 }
 
 /**
@@ -43,8 +50,9 @@ export const manySetsAtOnce: Check<"session/many-sets-at-once", Data> = {
   severity: "warn",
   sources: ["iusca2021", "pelland2024"],
   run(look) {
-    return look.programme.phases.flatMap((phase, phaseAt) =>
-      phase.sessions.flatMap((_, sessionAt) => judge(look, phaseAt, sessionAt)),
-    );
+    return look.programme.phases.flatMap((phase, phaseAt) => {
+      const muscles = muchInAWeek(look.weeks[phaseAt]!);
+      return phase.sessions.flatMap((_, sessionAt) => judge(look, phaseAt, sessionAt, muscles));
+    });
   },
 };

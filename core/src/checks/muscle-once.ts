@@ -32,7 +32,9 @@ interface Once {
 }
 
 /** Muscles that some slot is for and that one session of the week alone trains. */
-function trainedOnce({ sessions, bySession }: AskedWeek, catalogue: Catalogue): readonly Once[] {
+function trainedOnce(week: AskedWeek, catalogue: Catalogue): readonly Once[] {
+  const { sessions } = week;
+  const bySession = week.bySession();
   return MAJOR.flatMap((muscle): readonly Once[] => {
     const days = bySession.flatMap((got, session) => ((got[muscle] ?? 0) >= TRAINED_QUARTERS ? [session] : []));
     const [session] = days;

@@ -10,13 +10,18 @@ type Data = Facts & {
   readonly side: "session" | "full week" | "change";
 };
 
-/** The weeks in which a session has its turn, 1 = first, when the sessions of a phase go in turn over fewer days. */
-function weeksOf(phase: Phase, sessionAt: number, perWeek: number): readonly number[] {
+/**
+ * Whether a session has its turn in the weeks from one to another, 1 = first, when the sessions of a phase go in turn
+ * over fewer days.
+ */
+function hasTurn(phase: Phase, sessionAt: number, perWeek: number, from = 1, to = phase.weeks): boolean {
   const count = phase.sessions.length;
   const size = Math.min(perWeek, count);
-  return Array.from({ length: phase.weeks }, (_, week) => week + 1).filter((week) =>
-    Array.from({ length: size }, (_, n) => ((week - 1) * size + n) % count).includes(sessionAt),
-  );
+  for (let week = from; week <= to; week++) {
+    const after = (sessionAt - (week - 1) * size) % count;
+    if ((after + count) % count < size) return true;
+  }
+  return false;
 }
 
 /** A phase of which every week is light: its full doses are never asked for. */
@@ -40,7 +45,7 @@ function withoutFullWeek(look: Look): readonly Found<Data>[] {
 function withoutTurn(look: Look, perWeek: number): readonly Found<Data>[] {
   return look.programme.phases.flatMap((phase, phaseAt): readonly Found<Data>[] => {
     if (perWeek >= phase.sessions.length) return [];
-    const never = phase.sessions.filter((_, sessionAt) => weeksOf(phase, sessionAt, perWeek).length === 0);
+    const never = phase.sessions.filter((_, sessionAt) => !hasTurn(phase, sessionAt, perWeek));
     if (never.length === 0) return [];
     const about = { phase: phase.key, title: phase.title, side: "session" } as const;
     return [
@@ -61,12 +66,11 @@ function withoutChange(look: Look, perWeek: number): readonly Found<Data>[] {
   return look.slots.flatMap((place): readonly Found<Data>[] => {
     const { phase, slot, sessionAt } = place;
     if (slot.changes === undefined || perWeek >= phase.sessions.length) return [];
-    const turns = weeksOf(phase, sessionAt, perWeek);
     // Of a session that never has its turn all is said already.
-    if (turns.length === 0) return [];
+    if (!hasTurn(phase, sessionAt, perWeek)) return [];
     return slot.changes.flatMap(({ week }, index): readonly Found<Data>[] => {
       const last = lastWeekOf(slot, index, phase.weeks);
-      if (turns.some((turn) => turn >= week && turn <= last)) return [];
+      if (hasTurn(phase, sessionAt, perWeek, week, last)) return [];
       const name = look.catalogue.exercises.get(slot.first)?.name ?? slot.first;
       const about = { ...aboutPlace(place), phase: phase.key, title: phase.title, side: "change" } as const;
       return [{ at: [...pathOf(place), "changes", index], data: { ...about, name, fromWeek: week, last, perWeek } }];

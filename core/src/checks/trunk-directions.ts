@@ -1,4 +1,4 @@
-import { balance, TRUNK_DIRECTIONS } from "../measures/index.ts";
+import { TRUNK_DIRECTIONS } from "../measures/index.ts";
 import type { Check, Facts, Found } from "./run/check.ts";
 import { phasePath } from "./run/walk.ts";
 
@@ -20,7 +20,7 @@ export const trunkDirections: Check<"week/trunk-directions", Data> = {
     return look.programme.phases.flatMap((phase, phaseAt): readonly Found<Data>[] => {
       const week = look.weeks[phaseAt]!.find(({ light }) => !light);
       if (week === undefined) return [];
-      const { trunkDirections: trained } = balance(week.sessions, look.catalogue);
+      const { trunkDirections: trained } = week.balance();
       if (trained.length === 0 || trained.length >= ENOUGH) return [];
       const missing = TRUNK_DIRECTIONS.filter((direction) => !trained.includes(direction));
       const data = { phase: phase.key, title: phase.title, directions: trained.length, trained, missing };

@@ -1,4 +1,4 @@
-import { type Balance, balance } from "../measures/index.ts";
+import type { Balance } from "../measures/index.ts";
 import { inSets, type Quarters } from "../units.ts";
 import type { Check, Facts, Found } from "./run/check.ts";
 import { phasePath } from "./run/walk.ts";
@@ -27,7 +27,7 @@ export const unequalOpposites: Check<"week/unequal-opposites", Data> = {
       const week = look.weeks[phaseAt]!.find(({ light }) => !light);
       // With an exercise that nobody knows the count is short on one of the sides.
       if (week === undefined || week.sets.unknown.length > 0) return [];
-      const numbers = balance(week.sessions, look.catalogue);
+      const numbers = week.balance();
       return PAIRS.flatMap(([side, one, other]): readonly Found<Data>[] => {
         const [a, b] = [numbers[one] as Quarters, numbers[other] as Quarters];
         if (Math.min(a, b) === 0 || Math.max(a, b) <= TIMES * Math.min(a, b)) return [];

@@ -29,10 +29,12 @@ export const TRUNK_DIRECTIONS: readonly Pattern[] = [
 ];
 
 function hardSets(dose: Dose): number {
-  return dose.sets.filter((set) => {
+  let hard = 0;
+  for (const set of dose.sets) {
     const reserve = askedReserve(set);
-    return reserve === undefined || reserve <= MOST_IN_RESERVE;
-  }).length;
+    if (reserve === undefined || reserve <= MOST_IN_RESERVE) hard++;
+  }
+  return hard;
 }
 
 /**

@@ -1,11 +1,10 @@
 import type { Day } from "../day.ts";
 import type { LoadCap } from "../loads/index.ts";
 import type { Catalogue, Dose, Exercise, Person, Place, Reason, StressTag } from "../model/index.ts";
-import { againstCeilings, setAsideByFilters } from "./cautioned.ts";
+import { setAsideByFilters, underCeilings } from "./cautioned.ts";
 import { type Clearance, clearanceOf } from "./clearance.ts";
 import { cutDose } from "./cut-dose.ts";
 import type { Effort } from "./dose-words.ts";
-import { gradesOf } from "./grade.ts";
 import { outsideRange, wrongAmounts } from "./hold-range.ts";
 import { missingKit } from "./kit.ts";
 import { underLoadLimits } from "./load-cap.ts";
@@ -104,7 +103,7 @@ function atThisDose(
     ...(bestHoldS === undefined ? {} : { bestHoldS }),
     ...(effort === undefined ? {} : { effort }),
   });
-  const ceilings = againstCeilings(gradesOf(exercise, cut.dose, cut.facts), clearance.ceilings);
+  const ceilings = underCeilings(exercise, cut, clearance.ceilings);
   const orders = underOrders(exercise, clearance.limits);
   const load = underLoadLimits(exercise, cut.dose, place, clearance.limits.loads, orders.side);
   const why = [

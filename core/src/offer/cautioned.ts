@@ -1,23 +1,17 @@
-import {
-  type Exercise,
-  type Grade,
-  type Lane,
-  laneOf,
-  type Reason,
-  STRESS_TAGS,
-  type StressTag,
-} from "../model/index.ts";
+import { type Exercise, type Grade, type Lane, laneOf, type Reason, type StressTag } from "../model/index.ts";
 import type { Clearance } from "./clearance.ts";
+import type { CutDose } from "./cut-dose.ts";
+import { gradesOf } from "./grade.ts";
 import { reason } from "./reasons.ts";
 
 /** What the statements say of a form as such, whatever its dose: lanes, filters, lowering. */
 export function setAsideByFilters(exercise: Exercise, clearance: Clearance): readonly Reason[] {
   const why: Reason[] = [];
-  const lanes = new Set([laneOf(exercise.pattern), exercise.alsoCounts && laneOf(exercise.alsoCounts)]);
-  for (const lane of lanes) {
-    const from = lane === undefined ? undefined : clearance.withheld[lane satisfies Lane];
-    if (lane !== undefined && from !== undefined) why.push(reason("offer/lane-withheld", { lane, from }));
-  }
+  const { pattern, alsoCounts } = exercise;
+  const lane = laneOf(pattern);
+  const also = alsoCounts === undefined ? undefined : laneOf(alsoCounts);
+  if (lane !== undefined) addWithheld(why, lane, clearance);
+  if (also !== undefined && also !== lane) addWithheld(why, also, clearance);
   const { seatedOnly, noArms, noLoweringOnly } = clearance;
   if (seatedOnly.length > 0 && !exercise.seated) why.push(reason("offer/seated-only", { from: seatedOnly }));
   if (noArms.length > 0 && exercise.armsUsed) why.push(reason("offer/arms-used", { from: noArms }));
@@ -26,8 +20,27 @@ export function setAsideByFilters(exercise: Exercise, clearance: Clearance): rea
   return why;
 }
 
+function addWithheld(why: Reason[], lane: Lane, { withheld }: Clearance): void {
+  const from = withheld[lane];
+  if (from !== undefined) why.push(reason("offer/lane-withheld", { lane, from }));
+}
+
 function needsWheelchair({ needs }: Exercise): boolean {
   return needs.some((group) => group.every((what) => what === "wheelchair"));
+}
+
+/** Ceilings are made in the order of all tags. */
+function cappedTags(ceilings: Clearance["ceilings"]): readonly StressTag[] {
+  return Object.keys(ceilings) as StressTag[];
+}
+
+/** A form at a cut dose against ceilings; what has no ceiling is not graded. */
+export function underCeilings(
+  exercise: Exercise,
+  { dose, facts }: Pick<CutDose, "dose" | "facts">,
+  ceilings: Clearance["ceilings"],
+): ReturnType<typeof againstCeilings> {
+  return againstCeilings(gradesOf(exercise, dose, facts, cappedTags(ceilings)), ceilings);
 }
 
 /** Grades against ceilings: what passes a ceiling is never offered, what stands on one (from 1 up) is watched. */
@@ -37,10 +50,10 @@ export function againstCeilings(
 ): { readonly why: readonly Reason[]; readonly watch: readonly StressTag[] } {
   const why: Reason[] = [];
   const watch: StressTag[] = [];
-  for (const tag of STRESS_TAGS) {
+  for (const tag of cappedTags(ceilings)) {
     const grade = grades[tag] ?? 0;
-    const ceiling = ceilings[tag];
-    if (ceiling === undefined || grade === 0) continue;
+    const ceiling = ceilings[tag]!;
+    if (grade === 0) continue;
     if (grade <= ceiling.grade) {
       if (grade === ceiling.grade) watch.push(tag);
       continue;

@@ -27,11 +27,19 @@ export function gradeAt(tag: StressTag, base: Grade, words: ReadonlySet<DoseWord
 /**
  * Grades of a form at a dose: for every tag the highest of all its sets. Tags at 0 are left out; a dose without sets
  * has the base grades.
+ *
+ * @param tags only these are graded; all when left out
  */
-export function gradesOf(exercise: Exercise, dose: Dose, facts: DoseFacts): Partial<Record<StressTag, Grade>> {
-  const sets = [...new Set(dose.sets)].map((set) => doseWords(exercise, set, facts));
+export function gradesOf(
+  exercise: Exercise,
+  dose: Dose,
+  facts: DoseFacts,
+  tags: readonly StressTag[] = STRESS_TAGS,
+): Partial<Record<StressTag, Grade>> {
   const grades: Partial<Record<StressTag, Grade>> = {};
-  for (const tag of STRESS_TAGS) {
+  if (tags.length === 0) return grades;
+  const sets = [...new Set(dose.sets)].map((set) => doseWords(exercise, set, facts));
+  for (const tag of tags) {
     const base = exercise.stress[tag] ?? 0;
     // Only strain that raises pressure comes from a dose alone.
     if (base === 0 && tag !== "pressor") continue;

@@ -1,10 +1,9 @@
 export * from "./admit.ts";
-export { againstCeilings, setAsideByFilters } from "./cautioned.ts";
+export { setAsideByFilters, underCeilings } from "./cautioned.ts";
 export * from "./clearance.ts";
 export type { Bound, Ceiling, Origin, Share } from "./combine.ts";
 export { cutDose } from "./cut-dose.ts";
 export { type Effort, leastLeft } from "./dose-words.ts";
-export { gradesOf } from "./grade.ts";
 export { type LimitsOnDay, letterOf, limitData, limitsOn } from "./limits.ts";
 export { OFFER_CODES, type OfferCode } from "./reasons.ts";
 export { effortCeiling, type MayPrint, mayPrint } from "./screening.ts";

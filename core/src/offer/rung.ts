@@ -59,7 +59,7 @@ export function earnedBy(
 }
 
 /** Whether a first set can be made easy enough for somebody whom nobody has assessed. */
-function maySettle({ ladder, depth }: Standing, exercise: Exercise): boolean {
+function maySettle({ depth }: Standing, exercise: Exercise): boolean {
   return (
     !OWN_WEIGHT.has(exercise.loadMeaning) ||
     (depth.get(exercise.id) ?? 0) <= Math.max(1, (Math.max(...depth.values()) * 2) / 3)

@@ -1,13 +1,14 @@
 import {
   type AskedSession,
   askedWeek,
+  type Balance,
+  balance,
   type MuscleQuarters,
   type WeeklySets,
   weeklySets,
 } from "../../measures/index.ts";
-import type { Dose, Exercise, Muscle } from "../../model/index.ts";
+import type { Catalogue, Dose, Exercise, Phase } from "../../model/index.ts";
 import { type Clearance, clearanceOf, cutDose } from "../../offer/index.ts";
-import type { Quarters } from "../../units.ts";
 import type { CheckInput } from "./check.ts";
 import { type JudgedWeek, judgedWeeks } from "./judged-weeks.ts";
 import { type DosePlace, dosesOfSlots, type ItemPlace, itemPlaces, type SlotPlace, slotPlaces } from "./walk.ts";
@@ -17,7 +18,8 @@ export interface AskedWeek extends JudgedWeek {
   readonly sessions: readonly AskedSession[];
   readonly sets: WeeklySets;
   /** What each session gives to `sets`. */
-  readonly bySession: readonly MuscleQuarters[];
+  readonly bySession: () => readonly MuscleQuarters[];
+  readonly balance: () => Balance;
 }
 
 /** What a person may do on the first day. */
@@ -54,15 +56,26 @@ function healthOf({ person, on }: CheckInput): Health | undefined {
   return { clearance, cut };
 }
 
-function sumOf(sessions: readonly WeeklySets[]): WeeklySets {
-  const sum: Partial<Record<Muscle, Quarters>> = {};
-  for (const { quarters } of sessions) {
-    for (const name in quarters) {
-      const muscle = name as Muscle;
-      sum[muscle] = ((sum[muscle] ?? 0) + quarters[muscle]!) as Quarters;
-    }
-  }
-  return { quarters: sum, unknown: sessions.flatMap(({ unknown }) => unknown) };
+/** What few weeks are asked for is worked out when it first is. */
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
+function askedWeeks(phase: Phase, catalogue: Catalogue): readonly AskedWeek[] {
+  return judgedWeeks(phase).map((judged) => {
+    const sessions = askedWeek(phase, judged.week);
+    return {
+      ...judged,
+      sessions,
+      sets: weeklySets(sessions, catalogue),
+      bySession: once(() => sessions.map((session) => weeklySets([session], catalogue).quarters)),
+      balance: once(() => balance(sessions, catalogue)),
+    };
+  });
 }
 
 export function lookAt(input: CheckInput): Look {
@@ -75,12 +88,6 @@ export function lookAt(input: CheckInput): Look {
     slots,
     items: itemPlaces(programme),
     doses: dosesOfSlots(slots),
-    weeks: programme.phases.map((phase) =>
-      judgedWeeks(phase).map((judged) => {
-        const sessions = askedWeek(phase, judged.week);
-        const each = sessions.map((session) => weeklySets([session], input.catalogue));
-        return { ...judged, sessions, sets: sumOf(each), bySession: each.map(({ quarters }) => quarters) };
-      }),
-    ),
+    weeks: programme.phases.map((phase) => askedWeeks(phase, input.catalogue)),
   };
 }
