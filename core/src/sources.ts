@@ -167,6 +167,10 @@ export const SOURCES = {
     cite: "Garber et al. 2011, Quantity and quality of exercise, Med Sci Sports Exerc 43:1334–1359",
     read: "secondary",
   },
+  gattHeartRate: {
+    cite: "Bluetooth SIG, heart rate measurement characteristic 0x2A37, definition of 2011",
+    read: "primary",
+  },
   gellish2007: {
     cite: "Gellish et al. 2007, Longitudinal modeling of the relationship between age and maximal heart rate, Med Sci Sports Exerc 39:822–829",
     read: "primary",
@@ -248,6 +252,10 @@ export const SOURCES = {
     cite: "Herrmann et al. 2024, 2024 adult compendium of physical activities, J Sport Health Sci 13:6–12",
     read: "secondary",
   },
+  hl7PhysicalActivity: {
+    cite: "HL7 US Physical Activity Implementation Guide 1.0, minutes per week, LOINC 82290-8",
+    read: "primary",
+  },
   hodgdonBeckett1984: {
     cite: "Hodgdon & Beckett 1984, Prediction of percent body fat for US Navy men and women, NHRC reports 84-11 and 84-29",
     read: "secondary",
@@ -258,6 +266,10 @@ export const SOURCES = {
   },
   hutchinsGearhart2010: {
     cite: "Hutchins & Gearhart 2010, Accuracy of 1RM prediction equations for the bench press and biceps curl, 27 trained men",
+    read: "primary",
+  },
+  impellizzeri2020: {
+    cite: "Impellizzeri et al. 2020, What role do chronic workloads play in the acute to chronic workload ratio?, Sports Med, doi 10.1007/s40279-020-01378-6",
     read: "primary",
   },
   intPound1959: { cite: "International yard and pound agreement 1959: 1 lb = 0.45359237 kg exactly", read: "memory" },
@@ -528,6 +540,10 @@ export const SOURCES = {
   whoWaist2008: {
     cite: "World Health Organization, Waist circumference and waist–hip ratio, report of an expert consultation 2008",
     read: "secondary",
+  },
+  williams2017: {
+    cite: "Williams et al. 2017, Better way to determine the acute:chronic workload ratio?, Br J Sports Med 51:209–210",
+    read: "primary",
   },
   wilson1927: {
     cite: "Wilson 1927, Probable inference, the law of succession, and statistical inference, J Am Stat Assoc 22:209–212",

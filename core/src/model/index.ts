@@ -42,6 +42,7 @@ export * from "./programme-edit.ts";
 export * from "./programme-read.ts";
 export { PROGRAMME_PROBLEMS } from "./programme-rules.ts";
 export { DOWN_UNSAID, programmeJsonSchema, UP_UNSAID, wayUnsaid } from "./programme-schema.ts";
+export * from "./pulse-message.ts";
 export * from "./read-problems.ts";
 export * from "./roster-read.ts";
 export * from "./same-name.ts";

@@ -10,4 +10,5 @@ export { PROGRESS_CODES, type ProgressCode } from "./reasons.ts";
 export { stateOf } from "./state-of.ts";
 export { type TellingSet, tellsMost } from "./tells-most.ts";
 export { rangeOf, titleOf } from "./titles.ts";
+export { twoForTwo } from "./two-for-two.ts";
 export { unansweredPains } from "./waiting-pains.ts";

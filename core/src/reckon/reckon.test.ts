@@ -112,6 +112,12 @@ const LINES: readonly (readonly [
     1215,
     0,
   ],
+  ["impellizzeri2020", "200, then 350", "recent-load; earlier=200; recent=350", "recent-over-usual", 1.4737, 0.00005],
+  ["impellizzeri2020", "200, then 350", "recent-load; earlier=200; recent=350", "recent-over-earlier", 1.75, 0],
+  ["williams2017", "200, then 350", "recent-load; earlier=200; recent=350", "recent-fading", 1.2738, 0.00005],
+  ["hl7PhysicalActivity", "3 × 40", "activity-for-record; days=3; time=40 min", "active-minutes", 120, 0],
+  ["gattHeartRate", "16 48 00 04", "pulse-message; bytes=16 48 00 04", "pulse", 72, 0],
+  ["gattHeartRate", "16 48 00 04", "pulse-message; bytes=16480004", "between-beats", 1, 0],
   ["cooper1968", "2400 m", "run-12-minutes; distance=2.4 km", "highest-oxygen", 42.37, 0.005],
   ["acsmGetp10", "12:00", "run-1.5-miles; time=12:00", "highest-oxygen", 43.75, 0.005],
   [
@@ -235,6 +241,8 @@ published("jacksonPollock1978", "error of % fat at 45 mm", [
 ]);
 
 test("classes come out as words", () => {
+  expect(figure("activity-for-record; days=3; time=40 min", "record-code").value).toBe("LOINC 82290-8, min/wk");
+  expect(figure("pulse-message; bytes=16480004", "skin-contact").value).toBe("yes");
   expect(figure("weekly-sets; sets=15", "volume-class").value).toBe("moderate");
   expect(figure("intensity; measure=% reserve; value=60", "intensity").value).toBe("vigorous");
   expect(figure("chair-stand; sex=woman; age=72; stands=9", "quarter").value).toBe("lowest quarter");
@@ -311,6 +319,12 @@ describe("what cannot be taken is said, with what may stand there", () => {
     ["push-ups; sex=man; age=80; reps=12", ["reckon/refused"]],
     ["heel-raises; sex=man; age=19; reps=12", ["reckon/refused"]],
     ["one-leg-stand; age=40", ["reckon/refused"]],
+    ["recent-load; earlier=0; recent=0", ["reckon/refused"]],
+    ["activity-for-record; days=8; time=40 min", ["reckon/refused"]],
+    ["pulse-message; bytes=16", ["reckon/refused"]],
+    ["pulse-message; bytes=164", ["reckon/bytes-form bytes", "reckon/missing bytes"]],
+    ["pulse-message; bytes=0x16", ["reckon/bytes-form bytes", "reckon/missing bytes"]],
+    [`pulse-message; bytes=${"00".repeat(25)}`, ["reckon/bytes-form bytes", "reckon/missing bytes"]],
     ["tape; sex=men; age=30; height=70 in; neck=16 in; waist=36 in", ["reckon/choice sex", "reckon/missing sex"]],
   ])("%s", (line, wanted) => {
     expect(codes(line)).toEqual(wanted);

@@ -3,12 +3,13 @@ import { nearNames, type Problem } from "../model/index.ts";
 import { BODY } from "./body.ts";
 import { CONDITIONING } from "./conditioning.ts";
 import { FOOD } from "./food.ts";
+import { MONITORING } from "./monitoring.ts";
 import { DIMENSIONS, type Quantity, readQuantity } from "./quantity.ts";
 import { type Asked, type Figure, givenBy, type Reckoning } from "./reckoning.ts";
 import { STRENGTH } from "./strength.ts";
 
 /** Everything that can be reckoned by name, in the order it is listed. */
-export const RECKONINGS: readonly Reckoning[] = [...STRENGTH, ...CONDITIONING, ...BODY, ...FOOD];
+export const RECKONINGS: readonly Reckoning[] = [...STRENGTH, ...CONDITIONING, ...MONITORING, ...BODY, ...FOOD];
 
 /** What came out, on whom the formulas were made, and what was put in as it was read. */
 export interface Reckoned {
@@ -25,6 +26,7 @@ export type ReckonResult =
 /** More and longer answers than any reckoning takes are nobody's slip. */
 const MOST_ANSWERS = 20;
 const LONGEST = 80;
+const BYTES = /^(?:[\da-f]{2})+$/i;
 
 /**
  * Reckons one thing from answers written as `name=value`.
@@ -102,6 +104,11 @@ function readAnswer(reckoning: Reckoning, answer: string, given: Readonly<Record
     if (asked.of.includes(text)) return { key, text, value: text };
     return problem("reckon/choice", [key], text, asked.of.join(", "), nearNames(text, asked.of)[0]);
   }
+  if ("mostBytes" in asked) {
+    const pairs = text.replaceAll(" ", "");
+    const fits = BYTES.test(pairs) && pairs.length <= 2 * asked.mostBytes;
+    return fits ? { key, text, value: pairs } : problem("reckon/bytes-form", [key], text, allowedOf(asked));
+  }
   const value = readQuantity(text, asked.dimension);
   return typeof value === "string" ? problem(value, [key], text, allowedOf(asked)) : { key, text, value };
 }
@@ -109,6 +116,7 @@ function readAnswer(reckoning: Reckoning, answer: string, given: Readonly<Record
 /** What may stand behind a key, for a problem. */
 function allowedOf(asked: Asked): string {
   if ("of" in asked) return asked.of.join(", ");
+  if ("mostBytes" in asked) return `up to ${asked.mostBytes} bytes, two hexadecimal figures each`;
   const units = Object.keys(DIMENSIONS[asked.dimension]);
   return units.length === 0 ? "a number" : units.map((unit) => `a number with ${unit}`).join(", ");
 }

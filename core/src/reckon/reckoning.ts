@@ -2,10 +2,11 @@ import type { About } from "../equations/index.ts";
 import type { SourceId } from "../sources.ts";
 import type { Dimension, Quantity } from "./quantity.ts";
 
-/** One thing that a reckoning asks for: a quantity, or one word of several. */
+/** One thing that a reckoning asks for: a quantity, one word of several, or bytes in pairs of hexadecimal figures. */
 export type Asked = { readonly key: string; readonly optional?: true } & (
   | { readonly dimension: Dimension }
   | { readonly of: readonly string[] }
+  | { readonly mostBytes: number }
 );
 
 /** What was answered, each read by what was asked; asking for another name is a slip of ours and throws. */
@@ -16,6 +17,7 @@ export interface Given {
   readonly unit: (key: string) => string;
   readonly word: <T extends string>(key: string) => T;
   readonly wordIf: <T extends string>(key: string) => T | undefined;
+  readonly bytes: (key: string) => readonly number[];
 }
 
 /** One number or class that comes out, with the source of its formula. */
@@ -56,5 +58,6 @@ export function givenBy(quantities: ReadonlyMap<string, Quantity>, words: Readon
     unit: (key) => must(quantities.get(key), key).unit,
     word: <T extends string>(key: string) => must(wordIf<T>(key), key),
     wordIf,
+    bytes: (key) => (must(wordIf(key), key).match(/../g) ?? []).map((pair) => Number.parseInt(pair, 16)),
   };
 }

@@ -1,4 +1,5 @@
 export * from "./asked-doses.ts";
+export * from "./check-values.ts";
 export * from "./commented-programme.ts";
 export * from "./doses.ts";
 export * from "./events.ts";

@@ -5,10 +5,10 @@ import { SOURCES, type SourceId } from "../sources.ts";
 type Kind = "printed" | "worked" | "identity";
 type Row = readonly [kind: Kind, where: string, got: () => number, want: number, within: number];
 
-/** Checks against published numbers; the source is part of every test's name. */
+/** Checks against published numbers; the source, and how it was read, are part of every test's name. */
 export function published(source: SourceId, what: string, rows: readonly Row[]): void {
   for (const [kind, where, got, want, within] of rows) {
-    test(`${source} ${where}, ${kind}: ${what} = ${want} (within ${within})`, () => {
+    test(`${source} (read: ${SOURCES[source].read}) ${where}, ${kind}: ${what} = ${want} (within ${within})`, () => {
       const value = got();
       expect(Math.abs(value - want) <= within, `${SOURCES[source].cite}: want ${want}, got ${value}`).toBe(true);
     });

@@ -153,6 +153,7 @@ const reckon = {
   "reckon/number-form": "A number is plain figures with a point for decimals, and its unit",
   "reckon/unit-missing": "A number without its unit",
   "reckon/unit-unknown": "A unit that does not go with this",
+  "reckon/bytes-form": "Bytes are pairs of hexadecimal figures",
   "reckon/refused": "The formula was not made for this",
 } as const;
 
