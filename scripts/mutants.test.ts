@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { mutantsOf, mutated, wilsonLower } from "./mutants.ts";
+import { besideFirst, mutantsOf, mutated, wilsonLower } from "./mutants.ts";
 
 const changes = (text: string) => mutantsOf(text).map(({ from, to }) => `${from} ${to}`);
 
@@ -40,6 +40,12 @@ test("a mutant stands where its fault stands", () => {
     "a < b || c < d",
     "a < b && c <= d",
   ]);
+});
+
+test("the tests beside a source file come first, all others after them", () => {
+  const tests = ["a/x.test.ts", "a/xx.test.ts", "b/x.test.ts"];
+  expect(besideFirst(tests, (path) => path, "a/x.ts")).toEqual([["a/x.test.ts"], ["a/xx.test.ts", "b/x.test.ts"]]);
+  expect(besideFirst(tests, (path) => path, "a/y.ts")).toEqual([[], tests]);
 });
 
 test("Wilson's lower end: 0 for nothing known, and the worked values of the score interval", () => {

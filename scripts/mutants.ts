@@ -81,6 +81,12 @@ export function mutated(text: string, { at, from, to }: Mutant): string {
   return text.slice(0, at) + to + text.slice(at + from.length);
 }
 
+/** @returns the tests beside a source file, which most often notice its faults and soonest; then all others */
+export function besideFirst<T>(tests: readonly T[], pathOf: (test: T) => string, path: string): [T[], T[]] {
+  const own = path.replace(/\.ts$/, ".test.ts");
+  return [tests.filter((test) => pathOf(test) === own), tests.filter((test) => pathOf(test) !== own)];
+}
+
 /**
  * The lower end of Wilson's 95 % interval of a share.
  *

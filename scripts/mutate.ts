@@ -10,7 +10,7 @@ import { basename, dirname, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { transform } from "esbuild";
 import { createVitest } from "vitest/node";
-import { type Mutant, mutantsOf, mutated, wilsonLower } from "./mutants.ts";
+import { besideFirst, type Mutant, mutantsOf, mutated, wilsonLower } from "./mutants.ts";
 import { filesBelow } from "./tree.ts";
 
 /** A mutant that needs this many times the whole untouched run hangs. */
@@ -54,12 +54,12 @@ async function tasksOf(folder: string, count: number, seed: number): Promise<rea
   return order.slice(0, count).map(({ task }) => task);
 }
 
-/** The child: runs the tests of a folder against each mutant that it is sent. */
+/** The child: runs the tests of a folder against each mutant that it is sent, those beside the mutant first. */
 async function serve(folder: string): Promise<void> {
   let task: Task | undefined;
   const vitest = await createVitest(
     "test",
-    { watch: false, bail: 1, reporters: [{}], silent: true, setupFiles: ["scripts/mutate-setup.ts"] },
+    { watch: false, bail: 1, maxWorkers: 1, reporters: [{}], silent: true, setupFiles: ["scripts/mutate-setup.ts"] },
     {
       plugins: [
         {
@@ -72,13 +72,18 @@ async function serve(folder: string): Promise<void> {
     },
   );
   const specifications = await vitest.globTestSpecifications([folder]);
+  const fails = async (tests: typeof specifications) => {
+    if (tests.length === 0) return false;
+    const run = await vitest.runTestSpecifications(tests, false);
+    return run.unhandledErrors.length > 0 || run.testModules.some((module) => !module.ok());
+  };
   process.on("message", async (sent: Task | "untouched") => {
     const before = task;
     task = sent === "untouched" ? undefined : sent;
     for (const changed of [before, task]) if (changed !== undefined) vitest.invalidateFile(resolve(changed.path));
-    const run = await vitest.runTestSpecifications(specifications, false);
-    const failed = run.unhandledErrors.length > 0 || run.testModules.some((module) => !module.ok());
-    process.send?.(failed ? "noticed" : "missed");
+    const [beside, others] = besideFirst(specifications, ({ moduleId }) => moduleId, resolve(task?.path ?? folder));
+    const noticed = (await fails(beside)) || (await fails(others));
+    process.send?.(noticed ? "noticed" : "missed");
   });
   process.send?.("ready");
 }
