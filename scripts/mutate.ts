@@ -75,7 +75,9 @@ async function serve(folder: string): Promise<void> {
   const fails = async (tests: typeof specifications) => {
     if (tests.length === 0) return false;
     const run = await vitest.runTestSpecifications(tests, false);
-    return run.unhandledErrors.length > 0 || run.testModules.some((module) => !module.ok());
+    // The answer also names the tests of earlier runs, as they were then.
+    const now = run.testModules.filter((module) => tests.some(({ moduleId }) => moduleId === module.moduleId));
+    return run.unhandledErrors.length > 0 || now.some((module) => !module.ok());
   };
   process.on("message", async (sent: Task | "untouched") => {
     const before = task;
@@ -113,9 +115,12 @@ async function runAll(folder: string, tasks: readonly Task[], tell: (task: Task,
     return child;
   };
   let child = await fresh();
+  const holdsUntouched = async () => {
+    child.send("untouched");
+    if ((await answer(child, 600_000)) !== "missed") throw new Error(`The tests of ${folder} fail without any mutant`);
+  };
   const before = Date.now();
-  child.send("untouched");
-  if ((await answer(child, 600_000)) !== "missed") throw new Error(`The tests of ${folder} fail without any mutant`);
+  await holdsUntouched();
   const patience = PATIENCE * (Date.now() - before) + 10_000;
   for (const task of tasks) {
     child.send(task);
@@ -125,6 +130,7 @@ async function runAll(folder: string, tasks: readonly Task[], tell: (task: Task,
     child.kill("SIGKILL");
     child = await fresh();
   }
+  await holdsUntouched();
   child.kill();
 }
 
