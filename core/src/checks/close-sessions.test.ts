@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { day } from "../day.ts";
-import type { SetDose, Window } from "../model/index.ts";
+import type { Block, SetDose, Window } from "../model/index.ts";
 import {
   madeUpCatalogue,
   madeUpExercise,
@@ -104,4 +104,42 @@ test("the remedy leaves the later session two sets, and nothing is found any mor
   const [cure] = closeSessions.run(lookAt(input))[0]!.cures!();
   expect(cure!.data["slots"]).toEqual([{ slot: "squat-b", name: "Squat", from: 4, to: 2 }]);
   expect(closeSessions.run(lookAt({ ...input, programme: changed(input.programme, cure!.changes) }))).toEqual([]);
+});
+
+test("two slots for one muscle leave one set each", () => {
+  const two = madeUpSession("b", 60, [
+    madeUpSlot("squat", "squat", sets(3, reps(10, hard)), { slot: "squat-b" }),
+    madeUpSlot("squat", "squat", sets(3, reps(10, hard)), { slot: "squat-c" }),
+  ]);
+  const [one] = week(["squat", 3]).programme.phases[0]!.sessions;
+  const input = on({ programme: madeUpProgramme([one!, two]), catalogue }, "mon", "tue");
+  const [cure] = closeSessions.run(lookAt(input))[0]!.cures!();
+  expect(cure!.data["slots"]).toMatchObject([
+    { slot: "squat-b", to: 1 },
+    { slot: "squat-c", to: 1 },
+  ]);
+  expect(closeSessions.run(lookAt({ ...input, programme: changed(input.programme, cure!.changes) }))).toEqual([]);
+});
+
+test("no sets are taken from pairs, nor where doses change within the phase", () => {
+  const first = madeUpSession("a", 60, [madeUpSlot("squat", "squat", sets(3, reps(10, hard)))]);
+  const curesWith = (block: Block) => {
+    const programme = madeUpProgramme([first, madeUpSession("b", 60, [block])]);
+    return closeSessions.run(lookAt(on({ programme, catalogue }, "mon", "tue")))[0]!.cures!();
+  };
+  const slot = madeUpSlot("squat", "squat", sets(3, reps(10, hard)), { slot: "squat-b" });
+  expect(curesWith(slot)).toHaveLength(1);
+  expect(curesWith({ pair: [slot, madeUpSlot("calf", "lower isolation", sets(3, reps(10, hard)))] })).toEqual([]);
+  expect(curesWith({ ...slot, changes: [{ week: 2, dose: sets(4, reps(10, hard)) }] })).toEqual([]);
+});
+
+test("a slot that has few sets already keeps them", () => {
+  const two = madeUpSession("b", 60, [
+    madeUpSlot("squat", "squat", sets(2, reps(10, hard)), { slot: "squat-b" }),
+    madeUpSlot("squat", "squat", sets(1, reps(10, hard)), { slot: "squat-c" }),
+  ]);
+  const [one] = week(["squat", 3]).programme.phases[0]!.sessions;
+  const input = on({ programme: madeUpProgramme([one!, two]), catalogue }, "mon", "tue");
+  const [cure] = closeSessions.run(lookAt(input))[0]!.cures!();
+  expect(cure!.data["slots"]).toEqual([{ slot: "squat-b", name: "Squat", from: 2, to: 1 }]);
 });

@@ -76,7 +76,6 @@ function closeOn(days: readonly number[], pairs: readonly Pair[], gap: number): 
 /** What cannot be avoided: the close sessions of the days on which fewest muscles are loaded hard too soon. */
 function unavoidable(near: readonly Near[], days: readonly number[], gap: number): readonly Close[] {
   const pairs = pairsOf(near);
-  if (pairs.length === 0) return [];
   const sum = (close: readonly Close[], of: "both" | "helping") =>
     close.reduce((all, each) => all + each[of].length, 0);
   let best: readonly Close[] | undefined;

@@ -37,6 +37,19 @@ testCheck(jumpInRungs, {
       at: [AT],
       data: [{ exercise: "back-squat", before: "Body squat to parallel", steps: 3 }],
     },
+    "of several forms before, the nearest counts, whichever stands first": {
+      doc: doc(
+        ["sit-to-stand-high", "body-squat"],
+        ["back-squat"],
+        ["body-squat", "sit-to-stand-high"],
+        ["back-squat"],
+      ),
+      at: [AT, ["phases", 3, "sessions", 0, "work", 0, "first"]],
+      data: [
+        { before: "Body squat to parallel", steps: 3 },
+        { before: "Body squat to parallel", steps: 3 },
+      ],
+    },
     "the phase before counts, not the one before that": {
       doc: doc(["goblet-squat"], ["sit-to-stand-high"], ["goblet-squat"]),
       at: [["phases", 2, "sessions", 0, "work", 0, "first"]],

@@ -50,7 +50,6 @@ export const jumpInRungs: Check<"phase/jump-in-rungs", Data> = {
   severity: "warn",
   sources: ["ours"],
   run(look) {
-    if (look.programme.phases.length < 2) return [];
     const firsts = firstsOf(look);
     return look.slots.flatMap((place): readonly Found<Data>[] => {
       const before = firsts[place.phaseAt - 1];

@@ -109,3 +109,14 @@ test("the remedy takes sets away, and nothing is found any more", () => {
   ]);
   expect(jumpInSets.run(lookAt({ ...input, programme: changed(input.programme, cures[0]!.changes) }))).toEqual([]);
 });
+
+test("single sets are not taken away: a jump made of many slots of one set has no such remedy", () => {
+  const of = (count: number) =>
+    Array.from({ length: count }, (_, at) => madeUpSlot("squat", "squat", sets(1, reps(8)), { slot: `s-${at}` }));
+  const phases = [4, 8].map((count, at) =>
+    madeUpPhase([madeUpSession("a", 60, of(count))], { key: `p${at}`, title: `P${at}` }),
+  );
+  const [found] = jumpInSets.run(lookAt(doc(...phases)));
+  expect(found?.data["muscles"]).toMatchObject([{ muscle: "front thigh", sets: 8, mean: 4 }]);
+  expect(found?.cures?.()).toEqual([]);
+});

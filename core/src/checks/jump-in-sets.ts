@@ -41,7 +41,6 @@ function jumpsAt(before: readonly FullWeek[], { asked }: FullWeek): readonly Jum
   const jumps: Jump[] = [];
   for (const muscle of MUSCLES) {
     const sets = (asked.sets.quarters[muscle] ?? 0) / 4;
-    if (sets < LEAST_MORE) continue;
     let sum = 0;
     for (const week of before) sum += (week.asked.sets.quarters[muscle] ?? 0) / 4;
     const mean = sum / before.length;

@@ -62,3 +62,8 @@ test("the remedy makes every sixth week light, in the phase in which it lies, an
   ]);
   expect(longWithoutLight.run(lookAt({ ...input, programme: after }))).toEqual([]);
 });
+
+test("the last week of a run is not made light: nothing follows it", () => {
+  const [cure] = longWithoutLight.run(lookAt(doc([[12]])))[0]!.cures!();
+  expect(cure!.data["weeks"]).toEqual([{ title: "One", week: 6 }]);
+});

@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
 import { CATALOGUE } from "../exercises/index.ts";
-import type { WarmUp } from "../model/index.ts";
+import type { Exercise, WarmUp } from "../model/index.ts";
 import {
+  madeUpCatalogue,
+  madeUpExercise,
   madeUpPlace,
   madeUpProgramme,
   madeUpSession,
@@ -46,4 +48,21 @@ test("the remedy is five minutes of what needs and stresses least", () => {
 test("in a place with nothing it is still something that can be done there", () => {
   const found = noWarmUp.run(lookAt({ ...doc(), place: madeUpPlace() }));
   expect(found[0]!.cures!()).toHaveLength(1);
+});
+
+test("first what needs fewest things, then what stresses least, never seated and never for the coach alone", () => {
+  const easy = (id: string, more: Partial<Exercise>) =>
+    madeUpExercise({ id, pattern: "locomotion", amounts: "time", ...more });
+  const chosenOf = (...exercises: readonly Exercise[]) => {
+    const input = { ...doc(), catalogue: madeUpCatalogue(exercises) };
+    return noWarmUp.run(lookAt(input))[0]!.cures!().map(({ data }) => data["exercise"]);
+  };
+  const walk = easy("walk", { stress: { floor: 1 } });
+  const march = easy("march", { stress: { floor: 1, impact: 1 } });
+  const cycle = easy("cycle", { needs: [["upright bike"]] });
+  expect(chosenOf(cycle, march, walk)).toEqual(["walk"]);
+  expect(chosenOf(cycle, march)).toEqual(["march"]);
+  expect(chosenOf(easy("b", {}), easy("a", {}), easy("c", {}))).toEqual(["a"]);
+  expect(chosenOf(easy("arms", { seated: true }), easy("swim", { coachOnly: true }))).toEqual([]);
+  expect(chosenOf(easy("laps", { amounts: "metres" }), easy("hang", { pattern: "mobility" }))).toEqual([]);
 });

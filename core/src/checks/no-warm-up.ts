@@ -10,8 +10,7 @@ const WARM_UP_S = 300;
 
 /** Something easy to keep up that needs least and stresses least, where it can be done. */
 function easiest({ catalogue, place }: CheckInput): Exercise | undefined {
-  const cost = ({ needs, stress }: Exercise) =>
-    100 * needs.length + Object.values(stress).reduce<number>((sum, grade) => sum + grade, 0);
+  const stressOf = ({ stress }: Exercise) => Object.values(stress).reduce<number>((sum, grade) => sum + grade, 0);
   const easy = [...catalogue.exercises.values()].filter(
     (exercise) =>
       exercise.pattern === "locomotion" &&
@@ -20,7 +19,9 @@ function easiest({ catalogue, place }: CheckInput): Exercise | undefined {
       !exercise.seated &&
       canBeDoneAt(exercise, place),
   );
-  return easy.sort((a, b) => cost(a) - cost(b) || (a.id < b.id ? -1 : 1))[0];
+  return easy.toSorted(
+    (a, b) => a.needs.length - b.needs.length || stressOf(a) - stressOf(b) || (a.id < b.id ? -1 : 1),
+  )[0];
 }
 
 /**

@@ -98,13 +98,19 @@ test("cuts that fit come before cuts that only help, and each says what is left"
   );
   const cures = overItsMinutes.run(lookAt(input))[0]?.cures?.() ?? [];
   expect(
-    cures.map(({ id, data, partly, group }) => [id, data["highS"] ?? null, data["overS"] ?? null, partly ?? group]),
+    cures.map(({ id, data, partly, group }) => [
+      id,
+      data["highS"] ?? null,
+      data["overS"] ?? null,
+      partly ?? group,
+      data["restS"] ?? null,
+    ]),
   ).toEqual([
-    ["shorten", 2250, 0, "fits"],
-    ["shorten", 1725, 0, "fits"],
-    ["shorten", 1615, 0, "fits in pairs"],
-    ["shorten", 2700, 300, true],
-    ["shorten", 2475, 75, true],
-    ["longer-session", null, null, undefined],
+    ["shorten", 2250, 0, "fits", null],
+    ["shorten", 1725, 0, "fits", 90],
+    ["shorten", 1615, 0, "fits in pairs", 90],
+    ["shorten", 2700, 300, true, 90],
+    ["shorten", 2475, 75, true, 90],
+    ["longer-session", null, null, undefined, null],
   ]);
 });

@@ -98,6 +98,20 @@ testCheck(patternNeverTrained, {
       data: [{ lane: "squat" }, { lane: "trunk" }],
       severity: ["note", "warn"],
     },
+    "one set of single-leg work stands in for a squat": {
+      doc: {
+        programme: madeUpProgramme([
+          madeUpSession("a", 45, [
+            ...slotsOf(without("squat", "split-squat")),
+            madeUpSlot("split-squat", "single leg", sets(1, reps(8))),
+          ]),
+        ]),
+        catalogue,
+      },
+      at: [PHASE],
+      data: [{ lane: "squat" }],
+      severity: ["note"],
+    },
     "neither squat nor single leg": {
       doc: doc(without("squat", "split-squat")),
       at: [PHASE, PHASE],

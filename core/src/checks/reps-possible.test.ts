@@ -52,3 +52,27 @@ test("nothing is said where the book says nothing", () => {
 test("between two rows the larger number is taken", () => {
   expect(possible(1, reps(8, at(82)))).toEqual([8]);
 });
+
+test("as many as possible with a least number needs that number, and what is left besides", () => {
+  const most = (least: number, more: Partial<SetDose> = {}): SetDose => ({
+    amount: { kind: "most", least },
+    eachSide: false,
+    percent: 85,
+    ...more,
+  });
+  expect(sharedSets(sets(1, most(5)))).toMatchObject([{ needed: 5, fresh: 6 }]);
+  expect(sharedSets(sets(1, most(5, { reserve: { from: 2, to: 2 } })))[0]?.needed).toBe(7);
+  expect(unlikelySets(sets(1, most(6)))).toEqual([]);
+  expect(unlikelySets(sets(1, most(7)))).toHaveLength(1);
+});
+
+test("a set that leaves two costs nothing, one that leaves fewer does; the rest is long from 3 min on", () => {
+  // 8 at 80 % by the book: six leave two, seven leave one.
+  expect(possible(2, reps(6, at(80)))).toEqual([8, 8]);
+  expect(possible(2, reps(7, at(80)))).toEqual([8, 7.5]);
+  expect(possible(2, reps(7, at(80)), 179)).toEqual([8, 7.5]);
+});
+
+test("what is left in reserve is not done, and so tires nobody", () => {
+  expect(possible(2, reps(6, at(80, { reserve: { from: 2, to: 2 } })))).toEqual([8, 8]);
+});

@@ -43,7 +43,10 @@ testCheck(restTooShort, {
     "general and endurance": doc("general", rest(20)),
     "one set": doc("size", rest(20, reps(10), 1)),
     "practice with 5 in reserve": doc("size", rest(20, reps(10, { reserve: { from: 5, to: 5 } }))),
+    "practice with 5 to 6 in reserve": doc("size", rest(20, reps(10, { reserve: { from: 5, to: 6 } }))),
     "a hold": doc("size", rest(20, hold(30))),
+    "a hold without any rest": doc("size", rest(0, hold(30))),
+    "more than six repetitions, no share said": doc("strength", rest(60, reps(7))),
     "each side rests while the other works": doc("size", rest(30, reps(10, { eachSide: true }))),
     "a pair rests in turn": doc("size", rest(20), "squat", {
       pair: [madeUpSlot("squat", "squat", rest(20)), madeUpSlot("curl", "upper isolation", rest(20))],
@@ -51,6 +54,22 @@ testCheck(restTooShort, {
     }),
   },
   bad: {
+    "4 in reserve is work": {
+      doc: doc("size", rest(20, reps(10, { reserve: { from: 4, to: 4 } }))),
+      at: [AT],
+      data: [{ least: 60 }],
+    },
+    "the hardest of the sets counts": {
+      doc: doc("strength", { sets: [reps(10), reps(3), reps(10)], restS: 90 }),
+      at: [AT],
+      data: [{ least: 120 }],
+    },
+    "two sets have one rest between them": { doc: doc("size", rest(20, reps(10), 2)), at: [AT], data: [{ restS: 20 }] },
+    "as many as possible": {
+      doc: doc("size", rest(20, { amount: { kind: "most" }, eachSide: false })),
+      at: [AT],
+      data: [{ least: 60 }],
+    },
     "59 s for size": { doc: doc("size", rest(59)), at: [AT], data: [{ restS: 59, least: 60, goal: "size" }] },
     "under two minutes between heavy sets": {
       doc: doc("strength", rest(119, reps(5, { percent: 80 }))),

@@ -25,12 +25,12 @@ function isHeavy({ amount, percent }: SetDose): boolean {
   return amount.kind === "reps" && amount.span.to <= HEAVY_REPS;
 }
 
-/** The least rest that a goal wants after a set of this; undefined where no source asks for any. */
-function leastRest(goal: Goal, exercise: Exercise, set: SetDose): number | undefined {
+/** The least rest that a goal wants after a set of this; 0 where no source asks for any. */
+function leastRest(goal: Goal, exercise: Exercise, set: SetDose): number {
   const counted = set.amount.kind === "reps" || set.amount.kind === "most";
-  if (!counted || (set.reserve?.from ?? 0) > MOST_RESERVE) return undefined;
+  if (!counted || (set.reserve?.from ?? 0) > MOST_RESERVE) return 0;
   if (goal === "size") return FOR_SIZE_S;
-  if (goal !== "strength") return undefined;
+  if (goal !== "strength") return 0;
   const joints = exercise.pattern === "upper isolation" || exercise.pattern === "lower isolation" ? "one" : "several";
   return joints === "several" && isHeavy(set) ? FOR_HEAVY_S : FOR_OTHERS_S;
 }
@@ -47,14 +47,13 @@ export const restTooShort: Check<"dose/rest-too-short", Data> = {
   severity: "warn",
   sources: ["singer2024", "acsm2009", "haffTriplett2016", "ours"],
   run({ doses, catalogue, programme }) {
-    if (programme.goal !== "size" && programme.goal !== "strength") return [];
     return doses.flatMap((place): readonly Found<Data>[] => {
       const { dose, of } = place;
       const exercise = catalogue.exercises.get(place.exercise);
       const { restS } = dose;
       if (exercise === undefined || restS === undefined || dose.sets.length < 2) return [];
       if ("list" in of || !("slot" in of.block) || dose.sets.some((set) => set.eachSide)) return [];
-      const least = Math.max(0, ...dose.sets.map((set) => leastRest(programme.goal, exercise, set) ?? 0));
+      const least = Math.max(...dose.sets.map((set) => leastRest(programme.goal, exercise, set)));
       if (restS >= least) return [];
       const at = pathOfDose(place);
       const after = { ...dose, restS: least };

@@ -153,3 +153,9 @@ test("a mover that no slot trains gets a slot", () => {
   const [cure] = setsOutsideBand.run(lookAt(doc([slot("rest", 4), slot("curl", 4)])))[0]?.cures?.() ?? [];
   expect(cure?.changes).toMatchObject([{ op: "insert", value: { first: "all" } }]);
 });
+
+test("a slot is for its muscle when one of its sets counts, though others are practice", () => {
+  const mixed: Dose = { sets: [reps(8, { reserve: { from: 6, to: 6 } }), reps(8)] };
+  const input = doc([slot("rest", 4), slot("press", 4), madeUpSlot("curl", "upper isolation", mixed)]);
+  expect(setsOutsideBand.run(lookAt(input))).toMatchObject([{ data: { side: "under", muscle: "biceps", sets: 1 } }]);
+});

@@ -16,8 +16,6 @@ type Data = Facts & {
 /** Muscles that move the body about: with too little for them a programme is short, even if no slot was meant for them. */
 const MOVERS: readonly Muscle[] = ["chest", "lats", "mid back", "buttocks", "front thigh", "back thigh"];
 
-const NONE: readonly Count[] = [];
-
 interface Count extends WeeklySets {
   readonly week: number;
   readonly weeks: readonly number[];
@@ -45,7 +43,6 @@ function outside(counts: readonly Count[], muscle: Muscle, band: Band, side: "un
     side === "over"
       ? !(sizeOf(count, muscle) <= quarters(band.to))
       : !count.light && !(sizeOf(count, muscle) >= quarters(band.from));
-  if (!counts.some(isOutside)) return NONE;
   const sign = side === "over" ? -1 : 1;
   return counts.filter(isOutside).sort((a, b) => sign * (sizeOf(a, muscle) - sizeOf(b, muscle)));
 }

@@ -47,7 +47,7 @@ testCheck(tooHeavyWhenYoung, {
       at: AT,
       data: [{ side: "share", most: 79 }],
     },
-    "one left": { doc: doc(reps(8, left(1))), at: AT, data: [{ side: "limit", left: 2 }] },
+    "one left": { doc: doc(reps(8, left(1))), at: AT, data: [{ side: "limit", left: 2, percent: 0 }] },
     "as many as possible": { doc: doc(all), at: AT, data: [{ side: "limit" }] },
     "90 %, the day before the birthday": {
       doc: doc(reps(3, { percent: 90 }), "novice", "2009-03-02"),

@@ -68,3 +68,11 @@ test("what a place lacks cannot be done there; without a place all can", () => {
   expect(canBeDoneAt(row, madeUpPlace({ equipment: { cable: 1, bench: 1 } }))).toBe(true);
   expect(canBeDoneAt(row, madeUpPlace({ equipment: { cable: 1, bench: 0 } }))).toBe(false);
 });
+
+test("time to spare is that of a full week, at the upper estimate", () => {
+  // Full: (2 × 11 × 4 s + 30 s) × 1.25 is over two minutes, so the session of 29 minutes has more to spare.
+  const work = [madeUpSlot("squat", "squat", sets(2, reps(11), { restS: 30 }))];
+  const two = madeUpProgramme([madeUpSession("a", 30, work), madeUpSession("b", 29, [])]);
+  const cures = newSlotCures({ programme: two, catalogue }, 0, [squat]);
+  expect(cures.map(({ data }) => data["session"]).slice(0, 2)).toEqual(["Session b", "Session a"]);
+});

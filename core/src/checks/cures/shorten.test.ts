@@ -72,6 +72,41 @@ describe("pairs", () => {
       ["moonwalk"],
     ]);
   });
+  test("of one busy station and none, or where another thing would do", () => {
+    const leg = [slot("squat"), slot("row")];
+    expect(named2(inPairs(partsOf(session(...leg)), catalogue))).toEqual([["squat", "row"]]);
+    const either = madeUpCatalogue([
+      named("squat", { "front thigh": 1 }, [["rack", "dumbbell"]]),
+      named("pull-down", { lats: 1 }, [["pull-down machine"]]),
+    ]);
+    expect(named2(inPairs(partsOf(session(slot("squat"), slot("pull-down"))), either))).toEqual([
+      ["squat", "pull-down"],
+    ]);
+  });
+  test("with the longer of the two rests, 90 s where none is said", () => {
+    const restOf = (...slots: readonly Block[]) => rests(inPairs(partsOf(session(...slots)), catalogue))[0];
+    expect(restOf(slot("press", 60), slot("row", 75))).toBe(75);
+    expect(restOf(slot("press", 75), slot("row", 60))).toBe(75);
+    const unsaid = (id: string) => madeUpSlot(id, "squat", sets(3, reps(8)));
+    expect(restOf(unsaid("press"), slot("row", 60))).toBe(90);
+    expect(restOf(slot("press", 120), unsaid("row"))).toBe(120);
+  });
+  test("of two that the same muscle helps in: helpers alone do not compete", () => {
+    const helping = madeUpCatalogue([
+      named("press", { chest: 1, triceps: 0.5 }),
+      named("pullover", { lats: 1, triceps: 0.5 }),
+    ]);
+    expect(named2(inPairs(partsOf(session(slot("press"), slot("pullover"))), helping))).toEqual([
+      ["press", "pullover"],
+    ]);
+  });
+  test("each movement once", () => {
+    const four = [slot("press"), slot("row"), slot("squat"), slot("dip")];
+    expect(named2(inPairs(partsOf(session(...four)), catalogue))).toEqual([
+      ["press", "row"],
+      ["squat", "dip"],
+    ]);
+  });
   test("not of unequal sets, in any week", () => {
     const later = { ...slot("row"), changes: [{ week: 2, dose: sets(4, reps(8)) }] };
     expect(named2(inPairs(partsOf(session(slot("press"), later)), catalogue))).toEqual([["press"], ["row"]]);

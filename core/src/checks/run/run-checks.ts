@@ -72,13 +72,14 @@ function holds(
   const isMine = ({ finding }: Raw) => identityOf(finding) === identityOf(mine);
   if (cure.partly !== true && findIn(own, look).some(isMine)) return false;
   const severityBefore = new Map(before.map(({ finding }) => [identityOf(finding), RANK[finding.severity]]));
-  return findAll(look).every((each) => {
+  const isFine = (each: Raw) => {
     const id = identityOf(each.finding);
     const rank = RANK[each.finding.severity];
     if (id === identityOf(mine)) return cure.partly === true && rank <= RANK[mine.severity];
     const worse = rank > (severityBefore.get(id) ?? -1);
     return !worse || rank < RANK[mine.severity] || silenceOf(each, silence) !== undefined;
-  });
+  };
+  return CHECKS.every((check: Check) => findIn(check, look).every(isFine));
 }
 
 /** @returns the cures that hold, of each group only the first */
