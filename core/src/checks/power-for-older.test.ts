@@ -4,6 +4,7 @@ import {
   madeUpCatalogue,
   madeUpExercise,
   madeUpPerson,
+  madeUpPhase,
   madeUpProgramme,
   madeUpSession,
   madeUpSlot,
@@ -38,6 +39,27 @@ testCheck(powerForOlder, {
     "no day": { programme: doc(slot("stand-up")).programme, catalogue, person: madeUpPerson(OLD) },
   },
   bad: {
+    "beside days of running alone": {
+      doc: {
+        ...doc(),
+        programme: madeUpProgramme([madeUpSession("a", 60, [slot("stand-up")]), madeUpSession("b", 60, [], run)]),
+      },
+      at: [["phases", 0]],
+      data: [{ age: 65 }],
+    },
+    "in the other phase alone": {
+      doc: {
+        ...doc(),
+        programme: madeUpProgramme([], {
+          phases: [
+            madeUpPhase([madeUpSession("a", 60, [slot("throw")])]),
+            madeUpPhase([madeUpSession("a", 60, [slot("stand-up", { slot: "b" })])], { key: "two" }),
+          ],
+        }),
+      },
+      at: [["phases", 1]],
+      data: [{ phase: "two" }],
+    },
     none: { doc: doc(slot("stand-up")), at: [["phases", 0]], data: [{ phase: "one", age: 65 }] },
     "a tempo that lifts slowly": {
       doc: doc(slot("stand-up", { tempo: [0, 0, 2, 0] })),

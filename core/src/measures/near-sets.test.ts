@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { hold, madeUpCatalogue, madeUpExercise, reps, sets } from "../testing/index.ts";
-import type { AskedSession } from "./asked-session.ts";
+import type { AskedSession, AskedSlot } from "./asked-session.ts";
 import { nearSets } from "./near-sets.ts";
 
 const CATALOGUE = madeUpCatalogue([
@@ -10,10 +10,10 @@ const CATALOGUE = madeUpCatalogue([
   madeUpExercise({ id: "plank", pattern: "anti-extension", mode: "hold", muscles: { "front trunk": 1 } }),
 ]);
 
-function session(...slots: AskedSession["blocks"][number]["slots"]): AskedSession {
+function session(slots: readonly AskedSlot[]): AskedSession {
   return { warmup: [], blocks: [{ kind: "straight", slots }], conditioning: [] };
 }
-const counts = (...slots: Parameters<typeof session>) => Object.fromEntries(nearSets(session(...slots), CATALOGUE));
+const counts = (...slots: readonly AskedSlot[]) => Object.fromEntries(nearSets(session(slots), CATALOGUE));
 const left = (from: number, to = from) => reps(8, { reserve: { from, to } });
 
 test("sets that a muscle drives and sets that it helps in, over all slots of the session", () => {

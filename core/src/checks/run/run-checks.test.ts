@@ -61,6 +61,18 @@ test("findings stand in the order of the file, what holds before what it holds",
   expect(slotPaths).toEqual([...slotPaths].sort());
 });
 
+test("of one session, its minutes come before its warm-up, and that before its work", () => {
+  const each5 = sets(1, reps(5, { eachSide: true }));
+  const tight = madeUpSession("a", 5, slots, { warmup: [{ do: "squat", dose: each5 }] });
+  const slow = madeUpCatalogue([madeUpExercise({ id: "squat", name: "Squat", secondsPerRep: 60 })]);
+  const { findings } = runChecks({ programme: madeUpProgramme([tight]), catalogue: slow }, []);
+  const parts = findings.flatMap(({ at }) => (at[4] === undefined ? [] : [String(at[4])]));
+  expect([...new Set(parts)]).toEqual(["minutes", "warmup", "work"]);
+  expect(parts).toEqual(parts.toSorted((a, b) => (a < b ? -1 : a > b ? 1 : 0)));
+  const works = findings.filter(({ at }) => at[4] === "work").map(({ at }) => Number(at[5]));
+  expect(works).toEqual(works.toSorted((a, b) => a - b));
+});
+
 test("nothing is offered that brings something as serious", () => {
   const one = madeUpExercise({ id: "one-leg", name: "One leg", eachSide: true, limb: "one leg", secondsPerRep: 60 });
   const tight = {
