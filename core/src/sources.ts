@@ -78,6 +78,10 @@ export const SOURCES = {
     cite: "Baz-Valle et al. 2022, A systematic review of the effects of different resistance training volumes on muscle hypertrophy, J Hum Kinet 81:199–210",
     read: "primary",
   },
+  bell2023: {
+    cite: "Bell et al. 2023, agreement among 34, 29 and 21 coaches on what a light week is and is for, Sports Med Open, doi 10.1186/s40798-023-00633-0",
+    read: "primary",
+  },
   bohannon2006: { cite: "Bohannon 2006, Single limb stance times, Top Geriatr Rehabil 22:70–77", read: "primary" },
   brawner2004: {
     cite: "Brawner et al. 2004, Predicting maximum heart rate among patients with coronary heart disease receiving β-blockers, Am Heart J 148:910–914",

@@ -53,6 +53,9 @@ export const setDonePiece: z.ZodType<SetDone> = z.strictObject({
   written: z.exactOptional(textPiece.max(200)),
 });
 
+/** A week of a plan: phase/week. */
+const weekPiece = namePiece.refine((week) => /^[^/]+\/[1-9]\d?$/.test(week));
+
 const patchPiece: z.ZodType<Patch> = z.discriminatedUnion("change", [
   z.strictObject({
     slot: namePiece,
@@ -69,6 +72,14 @@ const patchPiece: z.ZodType<Patch> = z.discriminatedUnion("change", [
   z.strictObject({ slot: namePiece, change: z.literal("exercise"), exercise: namePiece }),
   z.strictObject({ slot: namePiece, change: z.literal("pause"), until: z.exactOptional(dayTextPiece) }),
   z.strictObject({ slot: namePiece, change: z.literal("resume") }),
+  z.strictObject({
+    slot: namePiece,
+    change: z.literal("light week"),
+    week: weekPiece,
+    instead: z.exactOptional(weekPiece),
+    lighter: z.exactOptional(z.literal(true)),
+  }),
+  z.strictObject({ slot: namePiece, change: z.literal("full week"), week: weekPiece }),
 ]);
 
 const cutPiece: z.ZodType<Cut> = z.record(namePiece, counterPiece).refine((cut) => Object.keys(cut).length <= 200);

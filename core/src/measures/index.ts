@@ -25,3 +25,4 @@ export * from "./set-quarters.ts";
 export * from "./set-seconds.ts";
 export * from "./slot-history.ts";
 export * from "./weekly-sets.ts";
+export * from "./weeks-done.ts";

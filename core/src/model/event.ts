@@ -55,7 +55,20 @@ export type Patch =
   | { readonly slot: SlotKey; readonly change: "exercise"; readonly exercise: ExerciseId }
   /** Until the day before `until`, YYYY-MM-DD; without it, until it is resumed. */
   | { readonly slot: SlotKey; readonly change: "pause"; readonly until?: string }
-  | { readonly slot: SlotKey; readonly change: "resume" };
+  | { readonly slot: SlotKey; readonly change: "resume" }
+  /**
+   * A week of the plan becomes light, in place of the light week `instead`; `lighter` takes a tenth off the loads too.
+   * It is said of the first slot of the week and is for all of it. Weeks are named phase/week.
+   */
+  | {
+      readonly slot: SlotKey;
+      readonly change: "light week";
+      readonly week: string;
+      readonly instead?: string;
+      readonly lighter?: true;
+    }
+  /** A light week becomes a full one. */
+  | { readonly slot: SlotKey; readonly change: "full week"; readonly week: string };
 
 /** A cut through a person's events: the highest counter of every device that was seen. */
 export type Cut = Readonly<Record<string, number>>;

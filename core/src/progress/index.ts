@@ -2,6 +2,9 @@
 export { type SlotAhead, slotsAhead } from "./ahead.ts";
 export { COMEBACK_RULES, type ComebackRule } from "./come-back.ts";
 export type { Certainty, DoseState, NextDose } from "./dose-state.ts";
+export { LIGHT_RULES, type LightRule } from "./light-rules.ts";
+export { lightWaiting } from "./light-waiting.ts";
+export { type LightWeekInput, type LightWeekSaid, lightWeek } from "./light-week.ts";
 export { nextDose } from "./next-dose.ts";
 export { type PainEdges, type PainOn, painOn } from "./pain.ts";
 export type { ProgressInput } from "./progress-input.ts";

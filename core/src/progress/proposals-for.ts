@@ -141,7 +141,12 @@ function slotsByKey({ programme }: ProgressInput): ReadonlyMap<SlotKey, Slot> {
   return new Map(blocks.flatMap(slotsOf).map((slot) => [slot.slot, slot]));
 }
 
-function propose({ person, hash, record, engine }: ProgressInput, patch: Patch, evidence: readonly Reason[]): Proposal {
+/** A proposal named by what it is about, so that the same evidence gives the same one. */
+export function propose(
+  { person, hash, record, engine }: ProgressInput,
+  patch: Patch,
+  evidence: readonly Reason[],
+): Proposal {
   const name = hash(canonicalJson({ person: person.id, patch, evidence })).slice(0, 32);
   return { proposal: `proposal-${name}`, patch, evidence, cut: record.cut, engine };
 }

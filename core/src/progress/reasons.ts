@@ -110,6 +110,43 @@ export const PROGRESS_CODES = [
   "progress/back-again",
   /** exercise, seconds, settles: decisions on average, slots: that it bears on */
   "progress/tells-most",
+  // Light weeks. Weeks are phase/week.
+  /** week, instead: week or null, lighter: loads too */
+  "progress/light-week",
+  /** week */
+  "progress/full-week",
+  /** week: before which, weeks: hard ones running, ended: what ended the run before them or null, on: its first day or null */
+  "progress/hard-weeks",
+  /** rule, weeks: hard ones, other: rule, most: its weeks */
+  "progress/light-rule",
+  /** week */
+  "progress/light-planned",
+  /** most: weeks */
+  "progress/light-refused",
+  /** apart: weeks */
+  "progress/light-too-soon",
+  /** light: week, apart: weeks */
+  "progress/light-near-rest",
+  /** week, because: away, sick, nothing recorded or little done, on: its first day */
+  "progress/week-off",
+  /** week, days: on which the plan stood still, on: its first day */
+  "progress/stood-still",
+  /** no data */
+  "progress/light-no-record",
+  /** no data */
+  "progress/light-no-week",
+  /** no data */
+  "progress/light-not-measured",
+  /** no data: sleep and soreness */
+  "progress/light-not-recorded",
+  /** exercise, kind: reps or hold, sessions: { on, done, low: of the 80 % interval, load or null } */
+  "progress/fell-short",
+  /** now, was: mean efforts, sessions, before: rated sessions, needed */
+  "progress/effort-up",
+  /** as effort-up */
+  "progress/effort-level",
+  /** sessions, before, needed */
+  "progress/effort-unrated",
 ] as const;
 export type ProgressCode = (typeof PROGRESS_CODES)[number];
 

@@ -46,6 +46,12 @@ export function titleOf(
       return reason("progress/pause", { exercise: id, until: patch.until ?? null });
     case "resume":
       return reason("progress/resume", { exercise: id });
+    case "light week": {
+      const { week, instead = null, lighter = false } = patch;
+      return reason("progress/light-week", { week, instead, lighter });
+    }
+    case "full week":
+      return reason("progress/full-week", { week: patch.week });
   }
 }
 

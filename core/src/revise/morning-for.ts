@@ -1,6 +1,6 @@
 import type { Morning, MorningItem, MorningPerson } from "../api/index.ts";
 import { type Day, printDay } from "../day.ts";
-import { type Decided, occurrencesOf, slotHistory, slotsIn } from "../measures/index.ts";
+import { type Decided, lightDose, occurrencesOf, slotHistory, slotsIn } from "../measures/index.ts";
 import type { Patch, PlanSlot, Reason, SlotKey, StandingRule } from "../model/index.ts";
 import { titleOf, type Waiting } from "../progress/index.ts";
 import { leftBy } from "./by-rule.ts";
@@ -103,6 +103,8 @@ function nextOf(view: View, patch: Patch, slot: PlanSlot) {
     }
     case "pause":
       return [];
+    case "light week":
+      return strokesAhead(view, { ...slot, dose: lightDose(slot.dose) });
     default:
       return strokesAhead(view, slot);
   }

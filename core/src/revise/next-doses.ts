@@ -1,9 +1,17 @@
 import { type Day, printDay } from "../day.ts";
 import type { Occurrence } from "../measures/index.ts";
 import type { ExerciseId, Patch, Reason, SlotKey, WayUp } from "../model/index.ts";
-import { type Certainty, dosesFor, type NextDose, type TellingSet, tellsMost, titleOf } from "../progress/index.ts";
+import {
+  type Certainty,
+  dosesFor,
+  type LightWeekSaid,
+  type NextDose,
+  type TellingSet,
+  tellsMost,
+  titleOf,
+} from "../progress/index.ts";
 import type { PlannedPerson } from "./situation.ts";
-import { viewOf } from "./view-of.ts";
+import { type View, viewOf } from "./view-of.ts";
 
 /** What the way up of one slot says now. */
 export interface SlotNext {
@@ -20,10 +28,21 @@ export interface SlotNext {
   readonly others: readonly { readonly patch: Patch; readonly title: Reason }[];
 }
 
+/** What is said of light weeks. */
+export interface LightNext {
+  readonly kind: LightWeekSaid["kind"];
+  readonly title?: Reason;
+  readonly patch?: Patch;
+  readonly evidence: readonly Reason[];
+  readonly refused: readonly Reason[];
+  readonly others: readonly { readonly patch: Patch; readonly title: Reason }[];
+}
+
 /** The next doses of one person, and which sets of the next session tell most. */
 export interface NextDoses {
   readonly day: string;
   readonly slots: readonly SlotNext[];
+  readonly light: LightNext;
   readonly session?: {
     readonly day: string;
     readonly id: string;
@@ -55,9 +74,20 @@ export function nextDoses(person: PlannedPerson): NextDoses {
   return {
     day: printDay(person.today),
     slots,
+    light: lightOf(view),
     ...(next === undefined
       ? {}
       : { session: { ...sessionOf(next), tells: tellsMost(view.progress, next.occurrence.session) } }),
+  };
+}
+
+function lightOf({ light: { slot: _, ...said }, person }: View): LightNext {
+  const titled = (patch: Patch) => titleOf(patch, undefined, undefined, person.person);
+  const { patch, others } = said;
+  return {
+    ...said,
+    ...(patch === undefined ? {} : { title: titled(patch) }),
+    others: others.map((each) => ({ patch: each, title: titled(each) })),
   };
 }
 

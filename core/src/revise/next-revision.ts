@@ -12,6 +12,7 @@ import {
   type Programme,
   type Slot,
 } from "../model/index.ts";
+import { type LightWeeks, lighterIn, lightWeeksOf, withLightWeeks } from "./light-weeks.ts";
 import { patchesInForce } from "./patches-in-force.ts";
 import { bindingDay, phaseOn } from "./phase-facts.ts";
 import { type Days, daysOfPhases, fitTask, notesFor, planPhase } from "./plan-for.ts";
@@ -22,6 +23,7 @@ import type { Situation } from "./situation.ts";
 interface Basis {
   readonly made: Plan["made"];
   readonly pins: Pins;
+  readonly light: LightWeeks;
   /** Phase that runs today, 0 = first. */
   readonly now: number;
   /** For each phase: the days for which it is to be safe, and the person with what they lifted before it. */
@@ -32,6 +34,7 @@ function basisOf(situation: Situation): Basis {
   const { programme, programmeHash, person, place, others, on, today, engine, catalogueHash, hash } = situation;
   const record = foldRecord(situation.events);
   const pins = patchesInForce(record, today);
+  const light = lightWeeksOf(record);
   const now = phaseOn(situation, today);
   const stretches = daysOfPhases(situation);
   const log = logOf(undefined, record, situation.revisionOf);
@@ -48,9 +51,13 @@ function basisOf(situation: Situation): Basis {
     engine,
     catalogue: catalogueHash,
     state: hash(canonicalJson({ ...facts, lifts })),
-    decisions: hash(canonicalJson([...pins].sort(([a], [b]) => (a < b ? -1 : 1)))),
+    decisions: hash(canonicalJson([...inOrder(pins), ...inOrder(light)])),
   };
-  return { made, pins, now, phases };
+  return { made, pins, light, now, phases };
+}
+
+function inOrder<Value>(map: ReadonlyMap<string, Value>): readonly (readonly [string, Value])[] {
+  return [...map].sort(([a], [b]) => (a < b ? -1 : 1));
 }
 
 /** What the next revision would be made from. While it equals that of the plan that stands, the plan is up to date. */
@@ -66,10 +73,11 @@ export function madeFor(situation: Situation): Plan["made"] {
  * and the same id. Limits and phases begin on days, so `made` is to be looked at again each day.
  */
 export function nextRevision(situation: Situation): Plan {
-  const { programme, programmeHash, person, hash } = situation;
-  const { made, pins, now, phases } = basisOf(situation);
+  const { programmeHash, person, hash } = situation;
+  const { made, pins, light, now, phases } = basisOf(situation);
+  const programme = withLightWeeks(situation.programme, light);
   const planned = phases.map((facts, index) =>
-    pinnedPhase(programme, pins, (asked) => {
+    pinnedPhase(programme, pins, lighterIn(light, programme.phases[index]!), (asked) => {
       const input = { ...situation, programme: asked, person: facts.person };
       return fitTask(input, index, facts.days);
     }),
@@ -91,8 +99,13 @@ export function nextRevision(situation: Situation): Plan {
 }
 
 /** A dose that was decided for one form does not stay when the slot turns out to hold another. */
-function pinnedPhase(programme: Programme, pins: Pins, taskOf: (programme: Programme) => FitInput): PlanPhase {
-  const phase = planPhase(taskOf(withDoses(programme, pins)), pins);
+function pinnedPhase(
+  programme: Programme,
+  pins: Pins,
+  lighter: ReadonlySet<number>,
+  taskOf: (programme: Programme) => FitInput,
+): PlanPhase {
+  const phase = planPhase(taskOf(withDoses(programme, pins)), pins, lighter);
   const slots = phase.weeks.flatMap(({ sessions }) =>
     sessions.flatMap(({ blocks }) => blocks.flatMap((one) => one.slots)),
   );
@@ -103,7 +116,7 @@ function pinnedPhase(programme: Programme, pins: Pins, taskOf: (programme: Progr
   if (stale.length === 0) return phase;
   const without = new Map(pins);
   for (const { key } of stale) without.set(key, { ...pins.get(key)!, dose: undefined });
-  return planPhase(taskOf(withDoses(programme, without)), without);
+  return planPhase(taskOf(withDoses(programme, without)), without, lighter);
 }
 
 /** Forms, and numbers of sets of slots that stand alone; those in a pair or round share one with the others. */

@@ -1,6 +1,6 @@
 import { distance } from "../exercises/index.ts";
 import { admitFor, type Candidate, choicesFor, withSets } from "../fit/index.ts";
-import { isLight, lightDose, type Occurrence } from "../measures/index.ts";
+import { lightDose, type Occurrence } from "../measures/index.ts";
 import {
   canonicalJson,
   type Dose,
@@ -29,7 +29,7 @@ export interface SlotOffer {
 export function offersFor(
   { programme, place, catalogue, on, today }: PlannedPerson,
   person: PlannedPerson["person"],
-  { phase: key, week }: Occurrence,
+  { phase: key, week, light }: Occurrence,
   slot: PlanSlot,
 ): SlotOffer {
   const index = programme.phases.findIndex((each) => each.key === key);
@@ -51,7 +51,6 @@ export function offersFor(
   const easier = others.filter(({ rung }) => rung < 0).sort((a, b) => b.rung - a.rung);
   const like = others.filter(({ rung }) => rung === 0);
   const chosen = [...easier.slice(0, MOST_OFFERED - 4), ...like].slice(0, MOST_OFFERED - 1);
-  const light = isLight(phase, week);
   const own: OfferedForm = {
     exercise: slot.exercise,
     rung: 0,

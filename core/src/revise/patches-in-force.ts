@@ -26,9 +26,14 @@ export function patchesInForce(
   const pins = new Map<SlotKey, SlotPins>();
   for (const decision of decisions) {
     const slot = decision.patch?.slot;
-    if (slot !== undefined) pins.set(slot, after(pins.get(slot) ?? {}, decision));
+    if (slot !== undefined && !isOfWeeks(decision.patch)) pins.set(slot, after(pins.get(slot) ?? {}, decision));
   }
   return new Map([...pins].map(([slot, said]) => [slot, isOver(said, today) ? { ...said, paused: undefined } : said]));
+}
+
+/** Light weeks are said of one slot and are for all. */
+function isOfWeeks(patch: Decided["patch"]): boolean {
+  return patch?.change === "light week" || patch?.change === "full week";
 }
 
 function after(pins: SlotPins, { patch, kind }: Decided): SlotPins {

@@ -87,8 +87,12 @@ export function fitTask(input: Omit<PlanInput, "made">, index: number, days = da
   return { programme, phase, person, place, catalogue, ...days, perWeek, ...remembered };
 }
 
-/** One phase of a plan, solved and dosed, with the coach's decisions in it. */
-export function planPhase(task: FitInput, pins: Pins): PlanPhase {
+/**
+ * One phase of a plan, solved and dosed, with the coach's decisions in it.
+ *
+ * @param lighter weeks that are light with lighter loads
+ */
+export function planPhase(task: FitInput, pins: Pins, lighter: ReadonlySet<number> = new Set()): PlanPhase {
   const { phase } = task;
   const fitted = fitPhase(task);
   const { must, want, bound, proven } = fitted.solution;
@@ -96,7 +100,7 @@ export function planPhase(task: FitInput, pins: Pins): PlanPhase {
     key: phase.key,
     title: phase.title,
     score: { must, want, bound, proven },
-    weeks: Array.from({ length: phase.weeks }, (_, week) => planWeek(task, fitted, week + 1, pins)),
+    weeks: Array.from({ length: phase.weeks }, (_, week) => planWeek(task, fitted, week + 1, pins, lighter)),
   };
 }
 

@@ -18,6 +18,7 @@ import {
   type Reason,
   type SlotKey,
 } from "../model/index.ts";
+import { lighterLoads } from "./lighter-loads.ts";
 import type { SlotPins } from "./patches-in-force.ts";
 import { pinnedLoad } from "./pinned-load.ts";
 import { reason } from "./reasons.ts";
@@ -26,10 +27,23 @@ import { slotStart } from "./slot-start.ts";
 /** The coach's decisions, by slot. */
 export type Pins = ReadonlyMap<SlotKey, SlotPins>;
 
-/** @returns one week of a fitted phase, with light weeks taken down */
-export function planWeek(input: FitInput, fitted: FittedPhase, week: number, pins: Pins = new Map()): PlanWeek {
+/** How light a week is: full, light, or light with lighter loads. */
+type Ease = "full" | "light" | "lighter";
+
+/**
+ * @param lighter weeks that are light with lighter loads
+ * @returns one week of a fitted phase, with light weeks taken down
+ */
+export function planWeek(
+  input: FitInput,
+  fitted: FittedPhase,
+  week: number,
+  pins: Pins = new Map(),
+  lighter: ReadonlySet<number> = new Set(),
+): PlanWeek {
   const light = isLight(input.phase, week);
-  return { week, light, sessions: fitted.sessions.map((session) => planSession(input, session, week, light, pins)) };
+  const ease = light ? (lighter.has(week) ? "lighter" : "light") : "full";
+  return { week, light, sessions: fitted.sessions.map((session) => planSession(input, session, week, ease, pins)) };
 }
 
 /** Other forms for this slot, best first. */
@@ -40,7 +54,7 @@ function offerOf({ choices, chosen }: FittedSlot): readonly ExerciseId[] {
     .map((candidate) => candidate.exercise.id);
 }
 
-function planSlot(slot: FittedSlot, week: number, light: boolean, pins: Pins): PlanSlot | undefined {
+function planSlot(slot: FittedSlot, week: number, ease: Ease, pins: Pins): PlanSlot | undefined {
   const { chosen, doses, key } = slot;
   const asked = doses[week - 1];
   if (chosen === undefined || asked === undefined) return undefined;
@@ -49,7 +63,9 @@ function planSlot(slot: FittedSlot, week: number, light: boolean, pins: Pins): P
     pin.form === undefined || pin.form === chosen.exercise.id;
   const begin = slotStart(chosen, asked);
   const pinned = load !== undefined && isFor(load) ? pinnedLoad(chosen, begin, load.load) : undefined;
-  const start = pinned ?? begin;
+  const full = pinned ?? begin;
+  const start = ease === "lighter" ? lighterLoads(chosen, full) : full;
+  const light = ease !== "full";
   const said = pinned === undefined ? asked : withoutLoads(asked);
   return {
     key,
@@ -91,11 +107,11 @@ function whyPaused({ key, chosen }: FittedSlot, pins: Pins): readonly Reason[] {
   return [reason("plan/paused", data)];
 }
 
-function planSession(input: FitInput, session: FittedSession, week: number, light: boolean, pins: Pins): PlanSession {
+function planSession(input: FitInput, session: FittedSession, week: number, ease: Ease, pins: Pins): PlanSession {
   const isPaused = ({ key }: FittedSlot) => pins.get(key)?.paused !== undefined;
   const fitted = session.blocks.map((block) => ({
     ...block,
-    slots: block.slots.flatMap((slot) => (isPaused(slot) ? [] : (planSlot(slot, week, light, pins) ?? []))),
+    slots: block.slots.flatMap((slot) => (isPaused(slot) ? [] : (planSlot(slot, week, ease, pins) ?? []))),
   }));
   const blocks = fitted
     .filter((block) => block.slots.length > 0)

@@ -1,7 +1,15 @@
+import { weeksOf } from "../calendar/index.ts";
 import { capacityOf, type ExerciseCapacity } from "../capacity/index.ts";
 import { exerciseHistory, foldRecord, type Log, logOf, type RecordFold } from "../measures/index.ts";
 import type { Exercise, ExerciseId } from "../model/index.ts";
-import { type ProgressInput, proposalsFor, type Waiting } from "../progress/index.ts";
+import {
+  type LightWeekSaid,
+  lightWaiting,
+  lightWeek,
+  type ProgressInput,
+  proposalsFor,
+  type Waiting,
+} from "../progress/index.ts";
 import { PAIN_RULES } from "../screen/index.ts";
 import { type Watched, watch } from "../watch/index.ts";
 import { type SessionDay, sessionDays } from "./session-days.ts";
@@ -15,6 +23,8 @@ export interface View {
   readonly progress: ProgressInput;
   readonly days: readonly SessionDay[];
   readonly waiting: readonly Waiting[];
+  /** What is said of light weeks; where it is a proposal it waits among the others. */
+  readonly light: LightWeekSaid;
   readonly capacity: (exercise: ExerciseId) => ExerciseCapacity | undefined;
   /** What the record tells beside the proposals; computed when it is asked for. */
   readonly watched: () => Watched;
@@ -30,6 +40,8 @@ export function viewOf(person: PlannedPerson): View {
   const log = logOf(person.plan, record, person.revisionOf);
   const progress: ProgressInput = { ...person, record, log, edges: PAIN_RULES[0]! };
   const days = sessionDays(person);
+  const weeks = { ...progress, days, spans: spansOf(person) };
+  const light = lightWeek(weeks);
   let watched: Watched | undefined;
   const view: View = {
     person,
@@ -37,7 +49,8 @@ export function viewOf(person: PlannedPerson): View {
     log,
     progress,
     days,
-    waiting: proposalsFor(progress),
+    waiting: inOrder(proposalsFor(progress), lightWaiting(weeks, light)),
+    light,
     capacity: capacities(person, log),
     watched: () => {
       watched ??= watch({ ...person, record, log, days });
@@ -46,6 +59,20 @@ export function viewOf(person: PlannedPerson): View {
   };
   seen.set(person, view);
   return view;
+}
+
+/** Stops first, then what is for a whole week, then slot by slot. */
+function inOrder(waiting: readonly Waiting[], week: Waiting | undefined): readonly Waiting[] {
+  if (week === undefined) return waiting;
+  return [...waiting.filter(({ stop }) => stop), week, ...waiting.filter(({ stop }) => !stop)];
+}
+
+function spansOf({ person, on, plan }: PlannedPerson) {
+  return weeksOf(
+    person,
+    on,
+    plan.phases.reduce((sum, { weeks }) => sum + weeks.length, 0),
+  );
 }
 
 function capacities({ catalogue, today, person, dayOf }: PlannedPerson, log: Log): View["capacity"] {

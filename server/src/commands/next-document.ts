@@ -32,6 +32,15 @@ export const nextDocument = documentOf(
             others: z.array(z.strictObject({ title: reason, patch })),
           }),
         ),
+        /** Light weeks: whether one is proposed, comes later or is not needed. How sure nobody can say. */
+        light: z.strictObject({
+          kind: z.enum(["light", "move", "full", "none", "unknown"]),
+          title: reason.exactOptional(),
+          patch: patch.exactOptional(),
+          evidence: z.array(reason),
+          refused: z.array(reason),
+          others: z.array(z.strictObject({ title: reason, patch })),
+        }),
         /** The session that comes next, and which of its sets tell most, best first. */
         session: z
           .strictObject({

@@ -1,6 +1,6 @@
 import { CATALOGUE } from "@stave/core/exercises";
 import type { Problem } from "@stave/core/model";
-import { type NextDoses, nextDoses, type PlannedPerson, type SlotNext } from "@stave/core/revise";
+import { type LightNext, type NextDoses, nextDoses, type PlannedPerson, type SlotNext } from "@stave/core/revise";
 import { en, namesFrom, sayReason } from "@stave/core/text";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
 import { Changes, Practice } from "../practice/index.ts";
@@ -41,20 +41,31 @@ function nobody({ person, data }: NextOptions, everybody: readonly PlannedPerson
   return { code: "person/unknown", file: data, ...at, found: person, allowed };
 }
 
-function personWords({ person }: PlannedPerson, { day, slots, session }: NextDoses): string {
+function personWords({ person }: PlannedPerson, { day, slots, light, session }: NextDoses): string {
   const head = `${person.name}, ${en.print.date(day)}`;
   const tells = session?.tells[0];
   const most =
     session === undefined || tells === undefined
       ? []
       : [`  ${en.print.date(session.day)}, ${session.title}: ${sayReason(tells.because, NAMES)}`];
-  return [head, ...slots.flatMap(slotWords), ...most].join("\n");
+  return [head, ...slots.flatMap(slotWords), ...lightWords(light), ...most].join("\n");
 }
 
-function slotWords({ exercise, kind, title, evidence, refused, others }: SlotNext): readonly string[] {
-  const head = title === undefined ? `${NAMES.exercise(exercise)}: ${en.next[kind]}` : sayReason(title, NAMES);
+function slotWords(said: SlotNext): readonly string[] {
+  return saidWords(`${NAMES.exercise(said.exercise)}: ${en.next[said.kind]}`, said);
+}
+
+function lightWords(said: LightNext): readonly string[] {
+  return saidWords(said.kind === "unknown" ? en.next.lightUnknown : en.next.lightNone, said);
+}
+
+/** @param none what is said where nothing is proposed */
+function saidWords(
+  none: string,
+  { title, evidence, refused, others }: Pick<SlotNext, "title" | "evidence" | "refused" | "others">,
+): readonly string[] {
   return [
-    `  ${head}`,
+    `  ${title === undefined ? none : sayReason(title, NAMES)}`,
     ...evidence.map((each) => `      ${sayReason(each, NAMES)}`),
     ...refused
       .filter((each) => !evidence.includes(each))

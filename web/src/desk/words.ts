@@ -131,7 +131,15 @@ export const words = {
   decision: {
     stop: "Stop",
     /** The first word on the button that takes a proposal: what it does. */
-    take: { load: "Go", reps: "Set", exercise: "Swap", pause: "Pause", resume: "Resume" },
+    take: {
+      load: "Go",
+      reps: "Set",
+      exercise: "Swap",
+      pause: "Pause",
+      resume: "Resume",
+      "light week": "Set",
+      "full week": "Set",
+    },
     other: "Other",
     of: (does: string, title: string, person: string) => `${does}: ${title} (${person})`,
     mark: (title: string, person: string) => `Mark ${title} (${person})`,
@@ -157,6 +165,7 @@ export const words = {
 
   other: {
     title: (person: string, exercise: string) => `${person}: ${exercise}`,
+    week: (person: string) => `${person}: the week`,
     choose: "Instead",
     typed: "A dose or a load of your own",
     typedHint: "For example 14 kg, or 3 × 8–10, rest 90 s",
@@ -175,6 +184,8 @@ export const words = {
     pause: (exercise: string) => `Pause ${exercise}`,
     pauseUntil: (exercise: string, day: string) => `Pause ${exercise} until ${day}`,
     resume: (exercise: string) => `Resume ${exercise}`,
+    lightWeek: (week: string) => `Light week: ${week}`,
+    fullWeek: (week: string) => `Full week: ${week}`,
   },
 
   strip: {

@@ -3,6 +3,7 @@ import type { ProgressCode } from "../../progress/index.ts";
 import { type Data, dataIn, dataListIn, MISSING, numberIn, numbersIn, said, wordsIn } from "../facts.ts";
 import type { Names, Say } from "../names.ts";
 import { listed, plural, printNumber, printSpan } from "./number.ts";
+import { lightReasons } from "./reasons-light.ts";
 import { sheet } from "./sheet.ts";
 import { loadIn, printDate } from "./units.ts";
 import { muscles, tags } from "./words.ts";
@@ -206,6 +207,7 @@ export const progressReasons: Readonly<Record<ProgressCode, Say>> = {
     `Ask the repetitions and the reserve of one set of ${form(data, names)}: it settles ${said(data, "settles")} open ${numberIn(data, "settles") === 1 ? "decision" : "decisions"} on average, in ${said(data, "seconds")} s with its rest.`,
   "progress/back-again": (data) =>
     `Done as asked on ${days(data)} since the break; ${load(data, "load")} was the load before it.`,
+  ...lightReasons,
   "progress/stop-sign": (data) => `${said(data, "where")}: everything waits until a doctor has been asked.`,
 };
 

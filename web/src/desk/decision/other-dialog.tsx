@@ -36,6 +36,7 @@ export function OtherDialog({ of, names, decide, close }: Props) {
   );
   const [missing, setMissing] = useState(false);
   const group = useId();
+  const ofWeek = item.proposal.patch.change === "light week" || item.proposal.patch.change === "full week";
   const read = choice === "typed" ? typedAnswer(item.slot, item.exercise.id, text) : undefined;
 
   const type = (now: string) => {
@@ -53,7 +54,10 @@ export function OtherDialog({ of, names, decide, close }: Props) {
     } else setMissing(true);
   };
   return (
-    <Dialog title={words.other.title(person.name, item.exercise.name)} close={close}>
+    <Dialog
+      title={ofWeek ? words.other.week(person.name) : words.other.title(person.name, item.exercise.name)}
+      close={close}
+    >
       <form onSubmit={send}>
         <div className={style["asked"]}>
           <Strip past={item.past} next={item.next} width={220} height={64} className={style["bigStrip"]} />
@@ -71,23 +75,25 @@ export function OtherDialog({ of, names, decide, close }: Props) {
               {sayTitle(other.title, names)}
             </label>
           ))}
-          <div className="choice">
-            <input
-              type="radio"
-              name={group}
-              aria-label={words.other.typed}
-              checked={choice === "typed"}
-              onChange={() => setChoice("typed")}
-            />
-            <TypedField
-              label={words.other.typed}
-              text={text}
-              hint={words.other.typedHint}
-              slips={read?.ok === false ? read.slips : []}
-              would={read?.ok === true ? sayPatch(read.patch, item.exercise.name, names) : undefined}
-              onText={type}
-            />
-          </div>
+          {!ofWeek && (
+            <div className="choice">
+              <input
+                type="radio"
+                name={group}
+                aria-label={words.other.typed}
+                checked={choice === "typed"}
+                onChange={() => setChoice("typed")}
+              />
+              <TypedField
+                label={words.other.typed}
+                text={text}
+                hint={words.other.typedHint}
+                slips={read?.ok === false ? read.slips : []}
+                would={read?.ok === true ? sayPatch(read.patch, item.exercise.name, names) : undefined}
+                onText={type}
+              />
+            </div>
+          )}
         </fieldset>
         <p role="alert" className="wrong">
           {missing && choice === undefined ? words.other.chooseFirst : ""}

@@ -16,5 +16,9 @@ export function sayPatch(patch: Patch, exercise: string, names: Names): string {
       return patch.until === undefined ? say.pause(exercise) : say.pauseUntil(exercise, words.day(patch.until));
     case "resume":
       return say.resume(exercise);
+    case "light week":
+      return say.lightWeek(patch.week);
+    case "full week":
+      return say.fullWeek(patch.week);
   }
 }
