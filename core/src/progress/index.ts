@@ -14,4 +14,4 @@ export { stateOf } from "./state-of.ts";
 export { type TellingSet, tellsMost } from "./tells-most.ts";
 export { rangeOf, titleOf } from "./titles.ts";
 export { twoForTwo } from "./two-for-two.ts";
-export { unansweredPains } from "./waiting-pains.ts";
+export { unansweredPains, unansweredStop } from "./waiting-pains.ts";

@@ -35,16 +35,8 @@ export function painOn(input: ProgressInput, slot: string, exercise: Exercise): 
   return record.hurts.flatMap((hurt): PainOn[] => {
     const places = stressesOf(hurt.where);
     if (places === "everything") {
-      return hurt.howMuch < 1
-        ? []
-        : [
-            {
-              hurt,
-              waits: true,
-              everything: true,
-              evidence: [painReason(input, hurt), reason("progress/stop-sign", { where: hurt.where })],
-            },
-          ];
+      const stop = stopSign(input, hurt);
+      return stop === undefined ? [] : [stop];
     }
     const source = formOf(input, hurt);
     const own = source === undefined ? hurt.slot === slot : source.id === exercise.id;
@@ -57,6 +49,13 @@ export function painOn(input: ProgressInput, slot: string, exercise: Exercise): 
     const tags = own ? [] : [reason("progress/shares-stress", { exercise: exercise.id, tags: shared })];
     return [{ hurt, waits: hurt.howMuch > most, everything: false, evidence: [painReason(input, hurt), ...tags] }];
   });
+}
+
+/** Chest pain or dizziness, whatever its number from 1 up. */
+export function stopSign(input: ProgressInput, hurt: HurtRecord): PainOn | undefined {
+  if (stressesOf(hurt.where) !== "everything" || hurt.howMuch < 1) return undefined;
+  const evidence = [painReason(input, hurt), reason("progress/stop-sign", { where: hurt.where })];
+  return { hurt, waits: true, everything: true, evidence };
 }
 
 function isWatched({ person, today }: ProgressInput, tags: readonly StressTag[]): boolean {

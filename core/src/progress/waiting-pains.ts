@@ -1,6 +1,6 @@
 import type { Decided, HurtRecord } from "../measures/index.ts";
 import type { Exercise, SlotKey } from "../model/index.ts";
-import { type PainOn, painOn } from "./pain.ts";
+import { type PainOn, painOn, stopSign } from "./pain.ts";
 import type { ProgressInput } from "./progress-input.ts";
 
 const ABOUT_GOING_ON: ReadonlySet<string> = new Set(["pause", "resume", "exercise"]);
@@ -33,4 +33,14 @@ export function unansweredPains(input: ProgressInput, slot: SlotKey, exercise: E
     const slots = hurt.slot === undefined ? [slot] : [slot, hurt.slot];
     return !decisions.some((one) => goesOn(one) && slots.some((each) => isAbout(one, each, hurt)));
   });
+}
+
+/** The sign to stop after which no coach has let anything go on: until then not even a warm-up is done. */
+export function unansweredStop(input: ProgressInput): PainOn | undefined {
+  const { hurts, decisions } = input.record;
+  const open = hurts.find(
+    (hurt) =>
+      stopSign(input, hurt) !== undefined && !decisions.some((one) => goesOn(one) && isAbout(one, undefined, hurt)),
+  );
+  return open === undefined ? undefined : stopSign(input, open);
 }

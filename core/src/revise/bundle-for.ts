@@ -14,9 +14,10 @@ import {
   type SlotKey,
 } from "../model/index.ts";
 import { admitter, mayPrint } from "../offer/index.ts";
-import { unansweredPains } from "../progress/index.ts";
+import { unansweredPains, unansweredStop } from "../progress/index.ts";
 import { STOP_SIGNS, stopBefore } from "../screen/index.ts";
 import type { Load } from "../units.ts";
+import { minutesOf } from "./minutes-of.ts";
 import { offersFor, type SlotOffer } from "./offers-for.ts";
 import type { SessionDay } from "./session-days.ts";
 import type { PlannedPerson } from "./situation.ts";
@@ -29,7 +30,8 @@ const MOST_DAYS = 14;
 
 /**
  * All that a phone needs to run the next sessions with no network. It holds no reason but why something waits or
- * stops: a phone lies about in a room. Movements on which pain bears wait at once, before a coach has said a word.
+ * stops: a phone lies about in a room. Movements on which pain bears wait at once, before a coach has said a word; after
+ * a sign to stop there is no session until the coach lets it go on.
  *
  * @param call whom to call when a message has not been sent
  */
@@ -44,9 +46,11 @@ export function bundleFor(person: PlannedPerson, call: string): Bundle {
     view,
     [...slots.values()].map(({ slot }) => slot),
   );
+  const stop = unansweredStop(view.progress)?.evidence.at(-1);
   const now = withLifts(view);
   const offers = new Map([...slots].map(([key, { slot, day }]) => [key, offersFor(person, now, day.occurrence, slot)]));
-  const sessions = ahead.map((day) => bundled(day, hurting));
+  const sessions = stop === undefined ? ahead.map((day) => bundled(person, day, hurting)) : [];
+  const withheld = may.ok ? stop : may.reason;
   return {
     v: 1,
     person: { id: person.person.id, name: person.person.name, units: person.person.units },
@@ -55,7 +59,7 @@ export function bundleFor(person: PlannedPerson, call: string): Bundle {
     sessions,
     exercises: formsOf(view, sessions, slots, offers),
     offers: [...offers].map(([slot, { forms }]) => ({ slot, forms })),
-    ...(may.ok ? {} : { withheld: may.reason }),
+    ...(withheld === undefined ? {} : { withheld }),
     stops: stopBefore(STOP_SIGNS).because,
     paused: [...hurting, ...decided(ahead)].map(([slot, because]) => ({ slot, because })),
     call,
@@ -93,9 +97,15 @@ function decided(ahead: readonly SessionDay[]): ReadonlyMap<SlotKey, Reason> {
   );
 }
 
-function bundled({ occurrence, day, from }: SessionDay, out: ReadonlyMap<SlotKey, Reason>): BundleSession {
+function bundled(
+  { catalogue }: PlannedPerson,
+  { occurrence, day, from }: SessionDay,
+  out: ReadonlyMap<SlotKey, Reason>,
+): BundleSession {
   const { id, session } = occurrence;
-  return { id, day: printDay(day), from, title: session.title, session: withoutReasons(withoutSlots(session, out)) };
+  const left = withoutSlots(session, out);
+  const now = left === session ? session : { ...left, minutes: minutesOf(left, catalogue) };
+  return { id, day: printDay(day), from, title: session.title, session: withoutReasons(now) };
 }
 
 function withoutReasons(session: PlanSession): PlanSession {

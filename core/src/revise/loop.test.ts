@@ -285,17 +285,32 @@ describe("pain", () => {
     expect(watched(6).filter(([, stop]) => stop)).not.toEqual([]);
   });
 
+  test("a session with a movement that waits is given with the minutes that are left", () => {
+    const lived = new Life().does("base/1/a");
+    const minutes = () => bundleFor(lived.at(), "call").sessions.map(({ session }) => session.minutes.high);
+    const before = minutes();
+    lived.hurts("base/1/a", "squat", "knee", 6);
+    const after = minutes();
+    expect(after).toHaveLength(before.length);
+    expect(after.every((high, index) => high <= before[index]!)).toBe(true);
+    expect(after.some((high, index) => high < before[index]!)).toBe(true);
+  });
+
   test("a sign to stop pauses everything, and one word of the coach is for all of it", () => {
     const lived = new Life().does("base/1/a").hurts("base/1/a", "row", "dizzy", 3);
+    const given = () => bundleFor(lived.at(), "call");
     const paused = () =>
-      bundleFor(lived.at(), "call")
+      given()
         .paused.map(({ slot }) => slot)
         .sort();
+    const isStopped = () => [given().sessions.length, given().withheld?.code];
     expect(paused()).toEqual(["goblet", "press", "row", "squat"]);
+    expect(isStopped()).toEqual([0, "progress/stop-sign"]);
     expect(lived.items().map(({ slot, title }) => [slot, title.code])).toEqual([["row", "progress/pause-all"]]);
     lived.says("accepted", "row");
     expect(lived.items()).toEqual([]);
     expect(paused()).toEqual(["goblet", "press", "row", "squat"]);
+    expect(isStopped()).toEqual([0, "progress/stop-sign"]);
     const word = decide(
       lived.at(),
       { id: "resume-0001", person: "ana", kind: "pinned", patch: { slot: "row", change: "resume" } },
@@ -303,6 +318,8 @@ describe("pain", () => {
     );
     lived.events = [...lived.events, (word as { event: StaveEvent }).event];
     expect(paused()).toEqual([]);
+    expect(isStopped()).toEqual([expect.any(Number), undefined]);
+    expect(given().sessions).not.toEqual([]);
   });
 });
 

@@ -7,7 +7,7 @@ import {
   whyThis,
 } from "../fit/index.ts";
 import { loadsFor, rampLoads } from "../loads/index.ts";
-import { isLight, lightDose, pulseZone, rampDose, sessionSeconds } from "../measures/index.ts";
+import { isLight, lightDose, pulseZone, rampDose } from "../measures/index.ts";
 import {
   type Dose,
   type ExerciseId,
@@ -19,6 +19,7 @@ import {
   type SlotKey,
 } from "../model/index.ts";
 import { lighterLoads } from "./lighter-loads.ts";
+import { minutesOf } from "./minutes-of.ts";
 import type { SlotPins } from "./patches-in-force.ts";
 import { pinnedLoad } from "./pinned-load.ts";
 import { reason } from "./reasons.ts";
@@ -134,7 +135,6 @@ function planSession(input: FitInput, session: FittedSession, week: number, ease
     const pulse = pulseZone(input.person, effort, input.on);
     return { exercise: exercise.id, dose, effort, ...(pulse === undefined ? {} : { pulse }) };
   });
-  const { low, high } = sessionSeconds({ warmup, blocks, conditioning }, (id) => input.catalogue.exercises.get(id));
   return {
     key: session.session.key,
     title: session.session.title,
@@ -142,6 +142,6 @@ function planSession(input: FitInput, session: FittedSession, week: number, ease
     blocks,
     conditioning,
     open,
-    minutes: { low: Math.floor(low / 60), high: Math.ceil(high / 60) },
+    minutes: minutesOf({ warmup, blocks, conditioning }, input.catalogue),
   };
 }

@@ -326,6 +326,11 @@ describe("pain", () => {
     expect((await gym.stored()).filter(({ kind }) => kind === "hurt").map(({ data }) => data)).toEqual([
       { where: "chest", howMuch: 7 },
     ]);
+    await phone.tap("End here for today");
+    expect(await phone.button("Stay").count()).toBe(0);
+    await phone.tap("End the session");
+    await phone.sees(/everything waits until a doctor has been asked/);
+    expect(await phone.button(/^Start/).count()).toBe(0);
   });
 });
 

@@ -119,6 +119,8 @@ export const words = {
     again: "Open again",
     waiting: (count: number) => (count === 1 ? "One movement waits." : `${count} movements wait.`),
     movements: (count: number) => plural(count, "movement", "movements"),
+    allWait: "Every movement of it waits.",
+    ask: (call: string) => `Ask ${call}.`,
   },
   status: {
     saving: "saving …",

@@ -4,10 +4,12 @@ import { words } from "../words.ts";
 import { Body, Foot } from "./frame.tsx";
 import style from "./page.module.css";
 import { type SessionRun, showAside } from "./running.ts";
+import { Stops } from "./stops.tsx";
 
 /** Ends the session: because all is behind, or here for today. Both are one tap and neither is a debt. */
 export function EndPage({ run, early }: { run: SessionRun; early: boolean }) {
   const { phone, bundle, view } = run;
+  const stays = early && !view.stopped;
   const all = view.course.filter(({ kind }) => kind === "set").length;
   const done = [...view.sets.values()].filter((said) => said.done !== undefined).length;
   const end = () =>
@@ -25,10 +27,11 @@ export function EndPage({ run, early }: { run: SessionRun; early: boolean }) {
           <p>{words.end.some(done, all)}</p>
         </div>
         {early ? <p>{words.end.earlyWhy}</p> : null}
+        {view.stopped ? <Stops bundle={bundle} open /> : null}
       </Body>
       <Foot>
-        <Button tap={() => showAside(run, early ? undefined : "overview")}>
-          {early ? words.end.stay : words.course.overview}
+        <Button tap={() => showAside(run, stays ? undefined : "overview")}>
+          {stays ? words.end.stay : words.course.overview}
         </Button>
         <Button kind="strong" tap={end}>
           {words.end.end}

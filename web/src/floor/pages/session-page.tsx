@@ -19,7 +19,7 @@ function Place({ run, step }: { run: SessionRun; step: Step | undefined }) {
   if (draft.aside === "overview") return <OverviewPage run={run} />;
   if (draft.aside === "told") return <ToldPage run={run} />;
   if (draft.aside === "stop") return <EndPage run={run} early />;
-  if (step === undefined) return <EndPage run={run} early={false} />;
+  if (step === undefined) return <EndPage run={run} early={view.stopped} />;
   if (step.kind !== "set") return <EasyPage run={run} step={step} />;
   if (draft.aside === "hurt") return <HurtPage run={run} step={step} />;
   if (draft.aside === "easier") return <EasierPage run={run} step={step} />;

@@ -1,4 +1,4 @@
-import type { Bundle, BundleSession } from "@stave/core/model";
+import type { Bundle, BundleSession, Reason } from "@stave/core/model";
 import { drawStrokes } from "@stave/core/sign";
 import { Button, Note, Sign } from "../parts/index.ts";
 import type { Phone } from "../phone.ts";
@@ -31,6 +31,7 @@ function Entry({ phone, bundle, of, today }: { phone: Phone; bundle: Bundle; of:
   const { minutes } = of.session;
   const slots = slotsOf(view.now);
   const state = view.ended === undefined ? undefined : view.ended.early ? words.plan.doneEarly : words.plan.done;
+  const nothing = slots.length === 0 && view.now.conditioning.length === 0;
   const tap = view.ended !== undefined ? words.plan.again : view.begun ? words.plan.goOn : words.plan.start;
   return (
     <li>
@@ -41,18 +42,24 @@ function Entry({ phone, bundle, of, today }: { phone: Phone; bundle: Bundle; of:
         </p>
         <h2>{title}</h2>
         <p class={style["soft"]}>
-          {words.plan.movements(slots.length)}, {words.plan.minutes(minutes.low, minutes.high)}
+          {nothing
+            ? words.plan.allWait
+            : `${words.plan.movements(slots.length)}, ${words.plan.minutes(minutes.low, minutes.high)}`}
         </p>
       </div>
-      <Sign class={style["drawn"]} drawing={drawStrokes(strokesOf(view), { height: 36, scale: "each" })} />
-      <Button
-        kind={of.day === today && view.ended === undefined ? "strong" : "plain"}
-        wide
-        label={`${tap}: ${title}`}
-        tap={() => begin(phone, bundle, view)}
-      >
-        {tap}
-      </Button>
+      {nothing && !view.begun ? null : (
+        <>
+          <Sign class={style["drawn"]} drawing={drawStrokes(strokesOf(view), { height: 36, scale: "each" })} />
+          <Button
+            kind={of.day === today && view.ended === undefined ? "strong" : "plain"}
+            wide
+            label={`${tap}: ${title}`}
+            tap={() => begin(phone, bundle, view)}
+          >
+            {tap}
+          </Button>
+        </>
+      )}
     </li>
   );
 }
@@ -75,6 +82,15 @@ function Waiting({ bundle }: { bundle: Bundle }) {
   );
 }
 
+/** Why there is no session, and whom to ask. */
+function Withheld({ bundle, why }: { bundle: Bundle; why: Reason }) {
+  return (
+    <Note stop>
+      {reasonOf(bundle, why)} {words.plan.ask(bundle.call)}
+    </Note>
+  );
+}
+
 /** Between sessions: today's on top, and the days after. */
 export function TodayPage({ phone, bundle }: { phone: Phone; bundle: Bundle }) {
   const today = todayHere(new Date());
@@ -86,9 +102,12 @@ export function TodayPage({ phone, bundle }: { phone: Phone; bundle: Bundle }) {
           <h1>{words.plan.greeting(bundle.person.name)}</h1>
         </div>
         <OnlyHere bundle={bundle} events={phone.shown.kept.events} />
-        <Waiting bundle={bundle} />
-        {bundle.withheld === undefined ? null : <Note stop>{reasonOf(bundle, bundle.withheld)}</Note>}
-        {sessions.length === 0 ? <p>{words.plan.none}</p> : null}
+        {bundle.withheld === undefined ? (
+          <Waiting bundle={bundle} />
+        ) : (
+          <Withheld bundle={bundle} why={bundle.withheld} />
+        )}
+        {sessions.length === 0 && bundle.withheld === undefined ? <p>{words.plan.none}</p> : null}
         <ul class={style["list"]}>
           {sessions.map((of) => (
             <Entry key={`${bundle.plan} ${of.id}`} phone={phone} bundle={bundle} of={of} today={today} />

@@ -8,6 +8,7 @@ import {
   type Reason,
   type StaveEvent,
   standingEvents,
+  stressesOf,
 } from "@stave/core/model";
 import { again, type SessionSoFar } from "@stave/core/revise";
 import { type Bounds, boundsOf } from "./bounds.ts";
@@ -40,6 +41,8 @@ export interface SessionView {
   /** By place. */
   readonly sets: ReadonlyMap<string, SetSaid>;
   readonly hurts: readonly HurtSaid[];
+  /** After a sign to stop nothing is left to do, not even conditioning. */
+  readonly stopped: boolean;
   /** Movements that wait, by slot. */
   readonly waiting: ReadonlyMap<string, Reason | "taken out">;
   /** Limits that a newer bundle sets now. */
@@ -120,6 +123,7 @@ export function viewOf(
     ...(ended === undefined ? {} : { ended }),
     sets,
     hurts,
+    stopped: hurts.some(({ where, howMuch }) => stressesOf(where) === "everything" && howMuch > 0),
     waiting,
     boundsFor: (slot, exercise) => (newer === undefined ? {} : boundsOf(bundle, newer, { slot, exercise, pains })),
     soFar,
@@ -128,7 +132,7 @@ export function viewOf(
 
 /** Whether nothing of a step is left to do. */
 export function isBehind(view: SessionView, step: Step, draft: Draft): boolean {
-  if (draft.passed.includes(stepKey(step))) return true;
+  if (view.stopped || draft.passed.includes(stepKey(step))) return true;
   return step.kind === "set" && (view.sets.has(stepKey(step)) || view.waiting.has(step.slot));
 }
 
@@ -141,5 +145,6 @@ export function nextStep(view: SessionView, draft: Draft, from?: string): Step |
 
 /** @returns the step that fills the screen; none when everything is behind */
 export function stepNow(view: SessionView, draft: Draft): Step | undefined {
-  return view.course.find((step) => stepKey(step) === draft.at) ?? nextStep(view, draft);
+  const isHere = (step: Step) => stepKey(step) === draft.at && !view.stopped;
+  return view.course.find(isHere) ?? nextStep(view, draft);
 }
