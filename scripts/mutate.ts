@@ -1,5 +1,6 @@
 /**
- * `npm run mutate -- FOLDER [--count 300] [--seed 1]`: how many small faults in a folder its own tests notice.
+ * `npm run mutate -- FOLDER [--count 300] [--seed 1] [--from 0]`: how many small faults in a folder its own tests notice.
+ * A large sample may be run in parts, each from where the one before ended.
  *
  * Mutants live in memory only: no file is changed. One child runs many of them in turn; a mutant that keeps it busy for
  * too long counts as noticed, and the child is started anew.
@@ -140,11 +141,12 @@ async function main(args: readonly string[]): Promise<number> {
     args.includes(flag) ? Number(args[args.indexOf(flag) + 1]) : usual;
   const count = numberAfter("--count", 300);
   const seed = numberAfter("--seed", 1);
-  if (folder === undefined || !(count > 0) || !Number.isInteger(seed)) {
-    console.error("npm run mutate -- FOLDER [--count 300] [--seed 1]");
+  const from = numberAfter("--from", 0);
+  if (folder === undefined || !(count > 0) || !Number.isInteger(seed) || !(from >= 0)) {
+    console.error("npm run mutate -- FOLDER [--count 300] [--seed 1] [--from 0]");
     return 2;
   }
-  const tasks = await tasksOf(folder, count, seed);
+  const tasks = (await tasksOf(folder, from + count, seed)).slice(from);
   const outcomes: Outcome[] = [];
   const began = Date.now();
   await runAll(folder, tasks, ({ path, at, from, to }, outcome) => {
@@ -158,7 +160,7 @@ async function main(args: readonly string[]): Promise<number> {
   const share = (value: number) => `${(100 * value).toFixed(1)} %`;
   const minutes = ((Date.now() - began) / 60_000).toFixed(1);
   console.log(
-    `${folder}: ${noticed} of ${outcomes.length} mutants noticed, ${share(noticed / outcomes.length)}; at least ${share(wilsonLower(noticed, outcomes.length))} by Wilson's 95 % interval; seed ${seed}, ${minutes} min`,
+    `${folder}: ${noticed} of ${outcomes.length} mutants noticed, ${share(noticed / outcomes.length)}; at least ${share(wilsonLower(noticed, outcomes.length))} by Wilson's 95 % interval; seed ${seed}, from ${from}, ${minutes} min`,
   );
   return 0;
 }

@@ -25,3 +25,12 @@ test("a range counts with its middle, bouts without their rests, and what is not
 test("nothing is asked, nothing is counted", () => {
   expect(activityMinutes([madeUpSession("a", 60, [])])).toMatchObject({ equivalent: 0, unknown: 0 });
 });
+
+test("items of all sessions add up, easy and steady ones as moderate", () => {
+  expect(activityMinutes(week([10, "easy"], [20, "steady"], [5, "hard"], [6, "hard"]))).toEqual({
+    moderate: 30,
+    vigorous: 11,
+    equivalent: 52,
+    unknown: 0,
+  });
+});

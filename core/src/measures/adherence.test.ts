@@ -37,3 +37,19 @@ test("a session done a week late is done; one that ended early is done, and more
   const early = madeUpEvent("early", 99, "session-ended", { early: true }, { of: of("base/1/a") });
   expect(over(1, late, [early])).toMatchObject({ done: 1, early: 1, sets: { asked: ASKED, done: ASKED } });
 });
+
+test("from the first day up to the day before the last; nothing asked, nothing said", () => {
+  const asked = (from: number, to: number) =>
+    adherence(DAYS, foldRecord([]), addDays(PLAN_START, from), addDays(PLAN_START, to)).asked;
+  const first = DAYS[0]!.day - PLAN_START;
+  expect([asked(first, first + 1), asked(first + 1, first + 2), asked(first - 1, first)]).toEqual([1, 0, 0]);
+});
+
+test("the same reason twice counts twice, and an end in time is not early", () => {
+  const missed = ["base/1/a", "base/1/b"].map((session, at) =>
+    madeUpEvent(`m-${at}`, at + 1, "missed", { because: "sick" }, { of: of(session) }),
+  );
+  expect(over(1, missed)).toMatchObject({ missed: { sick: 2 }, early: 0, sets: { asked: 0, done: 0 } });
+  const end = madeUpEvent("end", 99, "session-ended", { early: false }, { of: of("base/1/a") });
+  expect(over(1, recordedSession(PLAN, "base/1/a", 0, noonOf(0)), [end])).toMatchObject({ done: 1, early: 0 });
+});

@@ -55,3 +55,23 @@ test("blocks keep their kind, order and rest; lighter sets belong to their slot"
 test("lighter sets for a slot that is not there ask for nothing", () => {
   expect(askedSession({ ...session, warmup: [{ ramp: "gone", sets: 2 }] }, 1, false).warmup).toEqual([]);
 });
+
+test("a round is a round, and a block that says no rest has none", () => {
+  const round = { round: [row, { ...row, slot: "b" }, { ...row, slot: "c" }] };
+  const [asked] = askedSession({ ...session, work: [round] }, 1, false).blocks;
+  expect(asked?.kind).toBe("round");
+  expect(asked).not.toHaveProperty("restS");
+});
+
+test("lighter sets may lead up to a slot of a later block", () => {
+  const warmup = [{ ramp: "a-row-2", sets: 1 }];
+  expect(askedSession({ ...session, warmup }, 1, false).warmup).toMatchObject([
+    { exercise: "cable-row", for: "a-row-2" },
+  ]);
+});
+
+test("a session without warm-up and conditioning asks for none; slots keep what they are for", () => {
+  const bare = askedSession({ key: "a", title: "A", minutes: 45, work: [squat] }, 1, false);
+  expect([bare.warmup, bare.conditioning]).toEqual([[], []]);
+  expect(bare.blocks[0]!.slots[0]).toMatchObject({ key: "a-squat", pattern: "squat", exercise: "goblet-squat" });
+});

@@ -46,3 +46,35 @@ test("as many as possible is named", () => {
 test("no slots, no time", () => {
   expect(blockSeconds("round", [])).toEqual({ setUp: 0, work: 0, rest: 0, changes: 0, assumed: [] });
 });
+
+test("a block's own rest counts before that of its slots, the longest of theirs before a usual one", () => {
+  const slots = (...rests: readonly (number | undefined)[]) =>
+    rests.map((restS) => ({ exercise: press, dose: sets(2, reps(8), restS === undefined ? {} : { restS }) }));
+  expect(blockSeconds("pair", slots(120, 60), 0).rest).toBe(0);
+  expect(blockSeconds("round", slots(30, undefined, 20)).rest).toBe(30);
+  expect(blockSeconds("pair", slots(undefined, undefined)).assumed).toEqual(["rest"]);
+});
+
+test("a pair of unlike sets has as many turns as the longer slot", () => {
+  const pair = [
+    { exercise: press, dose: sets(1, reps(8)) },
+    { exercise: row, dose: sets(3, reps(10)) },
+  ];
+  expect(blockSeconds("pair", pair, 60).rest).toBe(120);
+});
+
+test("sets that differ are each timed; one that leaves its number open is enough to say so", () => {
+  const open = { amount: { kind: "most" }, eachSide: false } as const;
+  const unlike = { sets: [reps(8), reps(6), open], restS: 60 };
+  const block = blockSeconds("straight", [{ exercise: press, dose: unlike }]);
+  expect(block.work).toBe(4 * (8 + 6 + 12) + 2 * 20);
+  expect(block.assumed).toEqual(["reps"]);
+});
+
+test("straight slots in one block rest each by itself", () => {
+  const two = [
+    { exercise: press, dose: sets(2, reps(8), { restS: 120 }) },
+    { exercise: row, dose: sets(2, reps(8), { restS: 60 }) },
+  ];
+  expect(blockSeconds("straight", two).rest).toBe(180);
+});

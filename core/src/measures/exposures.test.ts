@@ -55,3 +55,16 @@ test("a start that is not known gives a gap that is not a number, so that it ala
   expect(gap).toBeNaN();
   expect(!((gap ?? 0) >= 48)).toBe(true);
 });
+
+test("two sets near the limit are no hard session, and the hours since a hard one go on", () => {
+  const found = exposures(
+    [
+      { startsAtHour: 0, session: session(["squat", 3, 3]) },
+      { startsAtHour: 24, session: session(["squat", 3, 4]) },
+      { startsAtHour: 72, session: session(["squat", 2, 1]) },
+    ],
+    CATALOGUE,
+  ).get("front thigh")!;
+  expect(found.map(({ hard }) => hard)).toEqual([true, false, false]);
+  expect(found[2]).toMatchObject({ hoursSince: 48, hoursSinceHard: 72, direct: 2 });
+});

@@ -236,3 +236,81 @@ test("a hundred random histories: piece by piece, shuffled, and told apart, all 
     { numRuns: 100 },
   );
 });
+
+describe("a session as it was recorded", () => {
+  const of = { plan: "plan-1", session: "base/1/a" };
+
+  test("words on the whole session are no slot of it", () => {
+    const end = madeUpEvent("b", 2, "session-ended", { early: false }, { of });
+    const [session] = foldRecord([set("a", 1, {}), end]).sessions;
+    expect(session!.slots.map(({ slot }) => slot)).toEqual(["squat"]);
+    expect(session).toMatchObject({ started: false, ended: { early: false } });
+  });
+
+  test("of two ends the later stands", () => {
+    const end = (id: string, n: number, early: boolean) => madeUpEvent(id, n, "session-ended", { early }, { of });
+    expect(foldRecord([end("b", 2, false), end("a", 1, true)]).sessions[0]!.ended).toEqual({ early: false });
+  });
+
+  test("seconds of a hold are read as repetitions are, each side too", () => {
+    const held = (said: SetDone["holdS"]) =>
+      setsOf(set("a", 1, { reps: "as asked", ...(said === undefined ? {} : { holdS: said }) }))![0];
+    expect(held(45)).toMatchObject({ holdS: { both: 45 } });
+    expect(held({ left: 40, right: 45 })).toMatchObject({ holdS: { left: 40, right: 45 } });
+    expect(held("as asked")).not.toHaveProperty("holdS");
+    expect(held(undefined)).not.toHaveProperty("holdS");
+  });
+
+  test("sets stand in the order of their number, whatever the order in which they were done", () => {
+    const third = set("a", 1, { reps: 7 }, { of: { ...OF, set: 2 } });
+    expect(setsOf(third, set("b", 2, { reps: 8 }))?.map((one) => one.set)).toEqual([0, 2]);
+  });
+
+  test("a set that was left out and then done after all is done", () => {
+    const leftOut = madeUpEvent("a", 1, "set-left-out", {}, { of: OF });
+    expect(foldRecord([leftOut, set("b", 2, { reps: 8 })]).sessions[0]!.slots[0]).toMatchObject({
+      sets: [{ set: 0, reps: { both: 8 } }],
+      leftOut: [],
+    });
+  });
+
+  test("slots and sessions stand in the order of their first words", () => {
+    const row = { ...OF, slot: "row" };
+    const other = { ...OF, session: "base/1/b" };
+    const record = foldRecord([set("c", 3, {}, { of: other }), set("b", 2, {}), set("a", 1, {}, { of: row })]);
+    expect(record.sessions.map(({ session }) => session)).toEqual(["base/1/a", "base/1/b"]);
+    expect(record.sessions[0]!.slots.map(({ slot }) => slot)).toEqual(["row", "squat"]);
+  });
+
+  test("a pain keeps the set in which it came", () => {
+    const hurt = madeUpEvent("a", 1, "hurt", { where: "knee", howMuch: 4 }, { of: { ...OF, set: 2 } });
+    expect(foldRecord([hurt]).hurts).toEqual([
+      {
+        id: "a",
+        session: "base/1/a",
+        slot: "squat",
+        set: 2,
+        where: "knee",
+        howMuch: 4,
+        at: 60_000,
+        n: 1,
+        device: "phone",
+      },
+    ]);
+    const plain = madeUpEvent("a", 1, "hurt", { where: "knee", howMuch: 4 });
+    for (const name of ["session", "slot", "set"]) expect(foldRecord([plain]).hurts[0]).not.toHaveProperty(name);
+  });
+
+  test("the cut is the highest counter of each device, in whatever order they come", () => {
+    const tablet = set("c", 7, {}, { device: "tablet" });
+    expect(foldRecord([set("a", 5, {}), tablet, set("b", 3, {}, { of: { ...OF, set: 1 } })]).cut).toEqual({
+      phone: 5,
+      tablet: 7,
+    });
+  });
+
+  test("a word without a session on missing or rating one says nothing of any", () => {
+    const rated = madeUpEvent("a", 1, "rated", { effort: 5, minutes: 40 });
+    expect(foldRecord([rated]).ratings).toEqual([]);
+  });
+});

@@ -56,3 +56,35 @@ describe("what was done as lifts", () => {
     ]);
   });
 });
+
+describe("of the sets of one session and form, the one that says most", () => {
+  const best = (...sets: readonly Partial<DoneSet>[]) => lifts(session(1, ...sets))[0];
+  test("a heavier one before one of many repetitions, whichever comes first", () => {
+    const heavy = { lifted: kg(61), reps: { both: 1 } };
+    const long = { lifted: kg(60), reps: { both: 40 } };
+    expect(best(heavy, long)).toMatchObject({ load: kg(61) });
+    expect(best(long, heavy)).toMatchObject({ load: kg(61) });
+  });
+  test("of one load, repetitions and those left together; the first of equals", () => {
+    expect(
+      best({ lifted: kg(60), reps: { both: 8 } }, { lifted: kg(60), reps: { both: 6 }, reserve: 3 }),
+    ).toMatchObject({
+      reps: 6,
+      reserve: 3,
+    });
+    expect(best({ lifted: kg(60), reps: { both: 8 } }, { lifted: kg(60), reps: { both: 6 }, reserve: 2 })).toEqual({
+      exercise: "squat",
+      load: kg(60),
+      reps: 8,
+      on: START + 1,
+    });
+  });
+  test("two forms of one session are two lifts; the day before the last day still counts", () => {
+    expect(
+      lifts(session(9, { lifted: kg(60), reps: { both: 5 } }, { exercise: "push-up", reps: { both: 9 } })),
+    ).toHaveLength(2);
+  });
+  test("a set of no repetitions was one all the same", () => {
+    expect(best({ lifted: kg(60), reps: { both: 0 } })).toMatchObject({ reps: 0 });
+  });
+});

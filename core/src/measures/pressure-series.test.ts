@@ -35,3 +35,33 @@ test("before and after are two series; under six readings there are no means", (
   expect(read(FIRST)[0]!.means).toBeUndefined();
   expect(read([])).toEqual([]);
 });
+
+test("six readings are enough for means, five are not", () => {
+  expect(read([...FIRST, ...LAST])[0]!.means).toEqual({ first: [152.7, 84], last: [124.3, 74] });
+  expect(read([...FIRST, ...LAST.slice(1)])[0]!.means).toBeUndefined();
+});
+
+test("readings stand by their day, whatever the order in which they were written down", () => {
+  const events = [3, 1, 2].map((on, n) =>
+    madeUpEvent(
+      `p-${on}`,
+      n + 1,
+      "pressure",
+      { systolic: 120 + on, diastolic: 80, when: "before" },
+      { at: on * 86_400_000 },
+    ),
+  );
+  const [series] = pressureSeries(foldRecord(events), dayOf);
+  expect(series!.readings).toEqual([1, 2, 3].map((on) => ({ day: on, systolic: 120 + on, diastolic: 80 })));
+});
+
+test("one figure of a series never stands in the other", () => {
+  const one = madeUpEvent("a", 1, "pressure", { systolic: 128, diastolic: 76, when: "before" }, { at: 0 });
+  const other = madeUpEvent("b", 2, "pressure", { systolic: 140, diastolic: 80, when: "after" }, { at: 0 });
+  expect(
+    pressureSeries(foldRecord([other, one]), dayOf).map(({ when, readings }) => [when, readings[0]!.systolic]),
+  ).toEqual([
+    ["before", 128],
+    ["after", 140],
+  ]);
+});

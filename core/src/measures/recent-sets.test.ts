@@ -20,3 +20,9 @@ test("a week that is not over does not count, and without any nothing is known",
   expect(recentSets([week("2026-11-30", 8)], day("2026-12-07"))?.weeks).toBe(1);
   expect(recentSets([], day("2026-12-07"))).toBeUndefined();
 });
+
+test("a muscle of half a set a week was trained; the week counts from its first day to its seventh", () => {
+  expect(recentSets([week("2026-11-30", 0.5)], day("2026-12-07"))).toMatchObject({ daysOff: 0, usual: { chest: 0.5 } });
+  expect(recentSets([week("2026-11-30", 0, 2)], day("2026-12-08"))).toMatchObject({ daysOff: 1, usual: { lats: 2 } });
+  expect(recentSets([week("2026-11-30", 0, 0)], day("2026-12-08"))).toBeUndefined();
+});

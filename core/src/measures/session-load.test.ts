@@ -70,3 +70,34 @@ test.each([
 ] as const)("%j over %d days is refused", (session, days) => {
   expect(() => weekLoad([session], MONDAY, days)).toThrow(RangeError);
 });
+
+test("the ends of what can be rated are ratings: effort 0 and 10, no minutes, a whole day", () => {
+  const load = (minutes: number, effort: number) => {
+    const answer = weekLoad([{ day: MONDAY, minutes, effort }], MONDAY);
+    return answer.known && answer.week.loads[0];
+  };
+  expect([load(60, 0), load(0, 5), load(60, 10), load(1440, 1), load(60, 0.5)]).toEqual([0, 0, 600, 1440, 30]);
+  expect(() => load(60, -0.5)).toThrow("effort must be from 0 to 10");
+  expect(() => load(1441, 5)).toThrow("0 to 1,440 minutes");
+});
+
+test("2 to 31 whole days are compared", () => {
+  for (const days of [2, 31]) expect(weekLoad([], MONDAY, days).known).toBe(true);
+  for (const days of [1, 32, 7.5, Number.NaN]) expect(() => weekLoad([], MONDAY, days)).toThrow(RangeError);
+});
+
+test("the last day counts, the day before the first and the day after the last do not", () => {
+  const on = (at: number) => {
+    const answer = weekLoad([{ day: addDays(MONDAY, at), minutes: 10, effort: 5 }], MONDAY);
+    return answer.known && answer.week.total;
+  };
+  expect([-1, 0, 6, 7].map(on)).toEqual([0, 50, 50, 0]);
+});
+
+test("each day without a rating is named once, in order", () => {
+  const unrated = [3, 1, 3].map((at) => ({ day: addDays(MONDAY, at), minutes: 10 }));
+  expect(weekLoad([...unrated, { day: addDays(MONDAY, 9), minutes: 10 }], MONDAY)).toEqual({
+    known: false,
+    missing: [addDays(MONDAY, 1), addDays(MONDAY, 3)],
+  });
+});

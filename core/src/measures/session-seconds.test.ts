@@ -122,3 +122,59 @@ test("what is not known is left out and named; what is not said is taken and nam
   ]);
   expect(length.typical).toBe(2 * 40 + 90 + 48 + 30);
 });
+
+test("conditioning in bouts: their rests count, and none is taken where none is said", () => {
+  const row = madeUpExercise({ id: "row", setupS: 30, moveS: 40, changeS: 5 });
+  const length = (dose: Dose) =>
+    sessionSeconds({ warmup: [], blocks: [], conditioning: [{ exercise: "row", dose }] }, () => row);
+  expect(length(sets(4, timeOf(60), { restS: 20 })).parts).toEqual({
+    warmUp: 0,
+    setUp: 0,
+    work: 0,
+    rest: 0,
+    changes: 0,
+    // 30 s of set-up, 4 minutes, 3 changes of 5 s and 3 rests of 20 s.
+    conditioning: 30 + 240 + 15 + 60,
+  });
+  expect(length(sets(4, timeOf(60))).parts.conditioning).toBe(30 + 240 + 15);
+  expect(length(sets(4, timeOf(60))).assumed).toEqual([]);
+});
+
+test("the first station of all is reached at no cost, every later one is walked to", () => {
+  const row = madeUpExercise({ id: "row", moveS: 40 });
+  const asks = { exercise: "row", dose: sets(1, timeOf(60)) };
+  const changes = (blocks: readonly AskedBlock[], conditioning: number) =>
+    sessionSeconds({ warmup: [], blocks, conditioning: Array(conditioning).fill(asks) }, () => row).parts.changes;
+  expect(changes([], 1)).toBe(0);
+  expect(changes([], 3)).toBe(80);
+  expect(changes([straight("row", sets(1, timeOf(60)))], 1)).toBe(40);
+  expect(changes([straight("row", sets(1, timeOf(60))), straight("row", sets(1, timeOf(60)))], 0)).toBe(40);
+});
+
+test("the second item of a warm-up is walked to; its rests are none unless said", () => {
+  const row = madeUpExercise({ id: "row", setupS: 10, moveS: 40 });
+  const asks = (dose: Dose) => ({ exercise: "row", dose });
+  const warm = (...items: readonly ReturnType<typeof asks>[]) =>
+    sessionSeconds({ warmup: items, blocks: [], conditioning: [] }, () => row).parts.warmUp;
+  expect(warm(asks(sets(1, timeOf(60))))).toBe(70);
+  expect(warm(asks(sets(1, timeOf(60))), asks(sets(1, timeOf(60))))).toBe(70 + 110);
+  expect(warm(asks(sets(2, timeOf(60))))).toBe(130);
+  expect(warm(asks(sets(2, timeOf(60), { restS: 15 })))).toBe(145);
+});
+
+test("what had to be taken is named at the movement that left it open", () => {
+  const one = madeUpExercise({ id: "one", secondsPerRep: 4 });
+  const other = { ...one, id: "other" };
+  const open = { amount: { kind: "most" }, eachSide: false } as const;
+  const known = new Map([one, other].map((each) => [each.id, each]));
+  const round: AskedBlock = {
+    kind: "round",
+    restS: 60,
+    slots: [
+      { exercise: "one", dose: sets(2, reps(10)) },
+      { exercise: "other", dose: { sets: [reps(8), open] } },
+    ],
+  };
+  const { assumed } = sessionSeconds({ warmup: [], blocks: [round], conditioning: [] }, (id) => known.get(id));
+  expect(assumed).toEqual([{ exercise: "other", what: "reps" }]);
+});

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { type Exercise, PATTERNS } from "../model/index.ts";
 import { hold, madeUpExercise, published, reps, sets } from "../testing/index.ts";
 import { type Quarters, quarters } from "../units.ts";
-import { addQuarters, setQuarters, slotQuarters } from "./set-quarters.ts";
+import { addQuarters, isDirectSet, setQuarters, slotQuarters } from "./set-quarters.ts";
 
 const curl = madeUpExercise({ id: "curl", pattern: "upper isolation", muscles: { biceps: 1 } });
 const row = madeUpExercise({
@@ -47,6 +47,24 @@ describe("what a set counts", () => {
     const at = (from: number, to: number) => setQuarters(curl, reps(10, { reserve: { from, to } })).biceps ?? 0;
     expect([at(4, 4), at(5, 5), at(3, 5), at(4, 5)]).toEqual([4, 0, 4, 0]);
     expect(setQuarters(curl, reps(10)).biceps).toBe(4);
+  });
+  test("practice counts nothing for what helps either", () => {
+    expect(setQuarters(row, reps(10, { reserve: { from: 5, to: 5 } }))).toEqual({});
+    expect(slotQuarters(row, { sets: [reps(10, { reserve: { from: 6, to: 6 } }), reps(10)] })).toEqual(
+      setQuarters(row, reps(10)),
+    );
+  });
+  test("a whole direct set is one that drives the movement, near enough the limit and long enough", () => {
+    expect(isDirectSet(curl, reps(10))).toBe(true);
+    expect(isDirectSet(curl, reps(10, { reserve: { from: 5, to: 5 } }))).toBe(false);
+    expect(isDirectSet(swing, reps(15))).toBe(false);
+    expect([hold(9), hold(10)].map((set) => isDirectSet(plank, set))).toEqual([false, true]);
+  });
+  test("a count may be added to", () => {
+    expect(slotQuarters(curl, sets(2, reps(10)), { biceps: quarters(1), lats: quarters(2) })).toEqual({
+      biceps: 12,
+      lats: 8,
+    });
   });
   test("a reserve that is not a number is not counted", () => {
     expect(setQuarters(curl, reps(10, { reserve: { from: Number.NaN, to: 2 } }))).toEqual({});

@@ -27,3 +27,18 @@ test("as many as possible is taken as 12, and says so", () => {
   const open = { amount: { kind: "most" }, eachSide: false } as const;
   expect(setSeconds(timing, open, undefined)).toEqual({ seconds: 42, said: false });
 });
+
+test("contacts and repetitions to the limit: a tempo paces repetitions only", () => {
+  const contacts = { amount: { kind: "contacts", span: { from: 5, to: 5 } }, eachSide: false } as const;
+  expect(setSeconds(timing, contacts, [3, 1, 1, 0]).seconds).toBe(18);
+  const open = { amount: { kind: "most", least: 6 }, eachSide: false } as const;
+  expect(setSeconds(timing, open, [3, 1, 1, 0])).toEqual({ seconds: 30, said: true });
+  const timed = { amount: { kind: "time", span: { from: 60, to: 90 } }, eachSide: false } as const;
+  expect(setSeconds(timing, timed, [3, 1, 1, 0]).seconds).toBe(75);
+});
+
+test("short bouts are paced and done on both sides as the set is", () => {
+  const set = reps(4, { eachSide: true, within: { bouts: [2], restS: 10 } });
+  // (4 + 2) × 5 s and a rest of 10 s on each side, 5 s to change sides.
+  expect(setSeconds(timing, set, [3, 1, 1, 0]).seconds).toBe(85);
+});

@@ -43,13 +43,13 @@ const PLAN: Plan = {
     },
   ],
 };
-const done = (id: string, n: number, at: string, said: Partial<SetDone>, key = "squat") =>
+const done = (id: string, n: number, at: string, said: Partial<SetDone>, key = "squat", set = 0) =>
   madeUpEvent(
     id,
     n,
     "set-done",
     { exercise: "goblet-squat", reps: "as asked", load: "as asked", reserve: "not said", ...said },
-    { of: { plan: "plan-1", session: at, slot: key, set: 0 } },
+    { of: { plan: "plan-1", session: at, slot: key, set } },
   );
 
 const log = (events: readonly StaveEvent[], revisions: Readonly<Record<string, Plan>> = {}) =>
@@ -117,4 +117,57 @@ test("of two sides the weaker counts, and of one side nothing is told", () => {
   expect(leastOf({ left: 8, right: 6 })).toBe(6);
   expect(leastOf({ left: 8 })).toBeUndefined();
   expect(leastOf(undefined)).toBeUndefined();
+});
+
+test("of a slot in which two forms were done, each form has its own sets", () => {
+  const one = done("a", 1, "base/1/a", { reps: 8 });
+  const second = done("b", 2, "base/1/a", { reps: 12, exercise: "body-squat" }, "squat", 1);
+  const reps = (exercise: string) =>
+    exerciseHistory(log([one, second]), exercise).map(({ sets }) => sets.map((each) => leastOf(each.reps)));
+  expect(reps("goblet-squat")).toEqual([[8]]);
+  expect(reps("body-squat")).toEqual([[12]]);
+});
+
+test("two sets of one form are one session of it", () => {
+  const events = [8, 7].map((reps, set) => done(`set-${set}`, set + 1, "base/1/a", { reps }, "squat", set));
+  const history = exerciseHistory(log(events), "goblet-squat");
+  expect(history.map(({ sets }) => sets.map((each) => leastOf(each.reps)))).toEqual([[8, 7]]);
+});
+
+test("a session that no plan knows is left out; one that an older plan knows comes last", () => {
+  const gone = done("a", 1, "base/9/z", {});
+  expect(log([gone])).toEqual([]);
+  const old: Plan = {
+    ...PLAN,
+    phases: [{ ...PLAN.phases[0]!, key: "before", weeks: [week(1)] }],
+  };
+  const before = done("b", 1, "before/1/a", {});
+  const known = log([before, done("c", 2, "base/1/a", {})], {
+    "plan-1": { ...old, phases: [...old.phases, ...PLAN.phases] },
+  });
+  expect([...new Set(known.map((one) => one.session))]).toEqual(["base/1/a", "before/1/a"]);
+});
+
+test("a set that nobody asked for has nothing asked beside it; what was left out and an early end are told", () => {
+  const of = { plan: "plan-1", session: "base/1/a", slot: "squat", set: 2 };
+  const extra = done("a", 1, "base/1/a", {}, "squat", 2);
+  const leftOut = madeUpEvent("b", 2, "set-left-out", {}, { of: { ...of, set: 1 } });
+  const end = (early: boolean) =>
+    madeUpEvent("c", 3, "session-ended", { early }, { of: { plan: "plan-1", session: "base/1/a" } });
+  const [one] = slotHistory(log([extra, leftOut, end(true)]), "squat");
+  expect(one).toMatchObject({ phase: "base", week: 1, light: false, leftOut: [1], endedEarly: true });
+  expect(one!.sets[0]).not.toHaveProperty("asked");
+  expect(slotHistory(log([extra, end(false)]), "squat")[0]).not.toHaveProperty("endedEarly");
+  expect(slotHistory(log([extra]), "squat")[0]).not.toHaveProperty("endedEarly");
+});
+
+test("a slot of which nothing was done in its session stands there without sets", () => {
+  const history = slotHistory(log([done("a", 1, "base/1/a", {}, "other")]), "squat");
+  expect(history).toMatchObject([{ sets: [], leftOut: [] }]);
+});
+
+test("of one side, nothing is told, whichever it is; a value of 0 is one", () => {
+  expect(leastOf({ right: 6 })).toBeUndefined();
+  expect(leastOf({ left: 0, right: 6 })).toBe(0);
+  expect(leastOf({ both: 0 })).toBe(0);
 });

@@ -1,0 +1,179 @@
+import { describe, expect, test } from "vitest";
+import { day } from "../day.ts";
+import type { SetDone } from "../model/index.ts";
+import { madeUpExercise, reps, type SlotTrained, setDone, slotTrained } from "../testing/index.ts";
+import { dosesFor } from "./index.ts";
+import { techniqueAgainst, toCleanLoad } from "./technique.ts";
+
+const kg = (value: number) => ({ value, unit: "kg" }) as const;
+const squat = madeUpExercise({ id: "squat", loadMeaning: "stack", needs: [["leg press"]] });
+type Seen = "kept" | "lost" | undefined;
+
+const stateWith = (did: readonly (readonly [load: number, seen: Seen])[], more: Partial<SlotTrained> = {}) => {
+  const input = slotTrained({
+    exercise: squat,
+    set: reps(8),
+    sets: 2,
+    load: did.at(-1)?.[0] ?? 20,
+    place: { equipment: { "leg press": 1 }, stacks: { "leg press": { unit: "kg", pins: [10, 20, 30, 40, 50] } } },
+    did: did.map(([load, seen], at) => {
+      const said: Partial<SetDone> = { ...setDone(8), load: kg(load) };
+      return [3 * at, seen === undefined ? said : { ...said, technique: seen }];
+    }),
+    today: 3 * did.length,
+    ...more,
+  });
+  return dosesFor(input)[0]!.state;
+};
+const against = (...args: Parameters<typeof stateWith>) => techniqueAgainst(stateWith(...args));
+/** On the first day of these tests, and so many days before the eighteenth birthday. */
+const born = (iso: string) => ({ person: { born: day(iso) } });
+
+describe("what speaks against a heavier load", () => {
+  test("a technique lost in one of the last two sessions, with the day", () => {
+    const lost = against([
+      [20, "lost"],
+      [20, "kept"],
+    ]);
+    expect(lost).toEqual({
+      code: "progress/technique-lost",
+      data: { exercise: "squat", sessions: [{ on: "2027-03-01" }], clean: 2 },
+    });
+    expect(
+      against([
+        [20, "kept"],
+        [20, "lost"],
+      ])?.data["sessions"],
+    ).toEqual([{ on: "2027-03-04" }]);
+  });
+
+  test("its neighbours: lost before those two, kept, and of somebody grown up not looked at", () => {
+    expect(
+      against([
+        [20, "lost"],
+        [20, "kept"],
+        [20, "kept"],
+      ]),
+    ).toBeUndefined();
+    expect(
+      against([
+        [20, undefined],
+        [20, undefined],
+      ]),
+    ).toBeUndefined();
+  });
+
+  // Loads of young people rise with technique, not with numbers alone: lloyd2014.
+  test("under 18 it must have been seen to be kept, in both of the last two", () => {
+    const young = born("2010-01-01");
+    const kept = [20, "kept"] as const;
+    expect(against([kept, [20, undefined]], young)).toMatchObject({
+      code: "progress/technique-unseen",
+      data: { exercise: "squat", under: 18, clean: 2 },
+    });
+    expect(against([[20, undefined], kept], young)?.code).toBe("progress/technique-unseen");
+    expect(against([kept], young)?.code).toBe("progress/technique-unseen");
+    expect(against([kept, kept], young)).toBeUndefined();
+  });
+
+  test("on the eighteenth birthday that ends", () => {
+    const unseen = [
+      [20, undefined],
+      [20, undefined],
+    ] as const;
+    expect(against(unseen, born("2009-03-07"))).toBeUndefined();
+    expect(against(unseen, born("2009-03-08"))?.code).toBe("progress/technique-unseen");
+  });
+
+  test("one set that was lost is lost, though another was kept", () => {
+    const input = slotTrained({
+      exercise: squat,
+      set: reps(8),
+      sets: 2,
+      load: 20,
+      place: {},
+      did: [[0, { ...setDone(8), load: kg(20), technique: "kept" }]],
+      today: 1,
+      ...born("2010-01-01"),
+    });
+    const { state } = dosesFor(input)[0]!;
+    const [session] = state.history;
+    const mixed = {
+      ...session!,
+      sets: session!.sets.map((set, at) => (at === 0 ? set : { ...set, technique: "lost" as const })),
+    };
+    expect(techniqueAgainst({ ...state, history: [mixed, mixed] })?.code).toBe("progress/technique-lost");
+    const partly = {
+      ...session!,
+      sets: session!.sets.map(({ technique, ...set }, at) => (at === 0 ? { ...set, technique: technique! } : set)),
+    };
+    expect(techniqueAgainst({ ...state, history: [partly, partly] })).toBeUndefined();
+  });
+});
+
+describe("back to the last clean load", () => {
+  const back = (...args: Parameters<typeof stateWith>) => toCleanLoad(stateWith(...args));
+  const did = [
+    [20, "kept"],
+    [30, undefined],
+    [40, "lost"],
+    [40, "lost"],
+  ] as const;
+
+  test("lost in the last two sessions: the load of the session before, with its day", () => {
+    expect(back(did)).toMatchObject({
+      kind: "down",
+      patch: { slot: "it", change: "load", load: kg(30), exercise: "squat" },
+      evidence: [
+        { code: "progress/technique-lost", data: { sessions: [{ on: "2027-03-07" }, { on: "2027-03-10" }], clean: 2 } },
+        { code: "progress/last-clean", data: { load: kg(30), on: "2027-03-04" } },
+      ],
+      since: stateWith(did).history[2]!.n,
+    });
+  });
+
+  test("its neighbours: lost once, never clean, clean only with as much, one session alone", () => {
+    expect(back(did.slice(0, 3))).toBeUndefined();
+    expect(back(did.slice(2))).toBeUndefined();
+    expect(
+      back([
+        [40, "kept"],
+        [40, "lost"],
+        [40, "lost"],
+      ]),
+    ).toBeUndefined();
+    expect(
+      back([
+        [50, "kept"],
+        [40, "lost"],
+        [40, "lost"],
+      ]),
+    ).toBeUndefined();
+    expect(back([[40, "lost"]])).toBeUndefined();
+  });
+
+  test("with help, easier is more help", () => {
+    const help = { ...squat, loadMeaning: "assist" } as const;
+    const lost = [
+      [30, "kept"],
+      [20, "lost"],
+      [20, "lost"],
+    ] as const;
+    expect(back(lost, { exercise: help })?.patch).toMatchObject({ load: kg(30) });
+    expect(
+      back(
+        [
+          [10, "kept"],
+          [20, "lost"],
+          [20, "lost"],
+        ],
+        { exercise: help },
+      ),
+    ).toBeUndefined();
+  });
+
+  test("where the plan asks for an easier load already, nothing goes back", () => {
+    expect(back(did, { load: 30 })).toBeUndefined();
+    expect(back(did, { load: 40 })).toBeDefined();
+  });
+});
