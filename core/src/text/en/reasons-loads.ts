@@ -2,7 +2,7 @@ import type { LoadCode } from "../../loads/index.ts";
 import { type Data, dataIn, MISSING, numberIn, said, wordsIn } from "../facts.ts";
 import type { Names, Say } from "../names.ts";
 import { listed, plural, printNumber } from "./number.ts";
-import { loadIn, printDate } from "./units.ts";
+import { bandEndIn, loadIn, printDate } from "./units.ts";
 
 /** A record in words: what was done, with what, when. */
 function recordOf(data: Data, names: Names): string {
@@ -32,8 +32,8 @@ function tooLight(data: Data, names: Names, share: string): string {
 /** Why a starting load is what it is, why it must be found, and why none here will do. */
 export const loadReasons: Readonly<Record<LoadCode, Say>> = {
   "loads/from-record": (data, names) => {
-    const low = loadIn(data, "low") ?? MISSING;
-    const high = loadIn(data, "high") ?? MISSING;
+    const low = bandEndIn(data, "low") ?? MISSING;
+    const high = bandEndIn(data, "high") ?? MISSING;
     const body = data["moved"] === true ? ", body mass included," : "";
     const up = loadIn(data, "up");
     const next = up === undefined ? "" : ` The next load here is ${up}.`;

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { loadIn, printDate, printDuration, printHours, printLoad, printMinutes } from "./units.ts";
+import { bandEndIn, loadIn, printDate, printDuration, printHours, printLoad, printMinutes } from "./units.ts";
 
 test("loads keep their own unit and up to three decimals", () => {
   expect(printLoad({ value: 12.5, unit: "kg" })).toBe("12.5 kg");
@@ -11,6 +11,13 @@ test("a load that travels as data; anything else is none", () => {
   const others = [null, 10, [10], { value: "10", unit: "kg" }, { value: 10, unit: "stone" }];
   for (const load of others) expect(loadIn({ load }, "load")).toBeUndefined();
   expect(loadIn({}, "load")).toBeUndefined();
+});
+
+test("the ends of a reckoned band are whole, and the band never shrinks", () => {
+  const band = { low: { value: 311.375, unit: "lb" }, high: { value: 328.679, unit: "lb" } };
+  expect([bandEndIn(band, "low"), bandEndIn(band, "high")]).toEqual(["311 lb", "329 lb"]);
+  expect(bandEndIn({ low: { value: 60, unit: "kg" } }, "low")).toBe("60 kg");
+  expect(bandEndIn({}, "low")).toBeUndefined();
 });
 
 test("minutes are rounded up, durations are exact", () => {

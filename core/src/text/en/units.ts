@@ -9,12 +9,24 @@ export function printLoad({ value, unit }: Load): string {
   return `${printNumber(value, 3)} ${unit}`;
 }
 
-/** @returns a load that travels as data, or undefined when it is none */
-export function loadIn(data: Data, name: string): string | undefined {
-  const value = data[name] as Json;
+function numbersOf(value: Json): Load | undefined {
   if (typeof value !== "object" || value === null || Array.isArray(value)) return undefined;
   const { value: size, unit } = value as { readonly value?: Json; readonly unit?: Json };
-  return typeof size === "number" && (unit === "kg" || unit === "lb") ? printLoad({ value: size, unit }) : undefined;
+  return typeof size === "number" && (unit === "kg" || unit === "lb") ? { value: size, unit } : undefined;
+}
+
+/** @returns a load that travels as data, or undefined when it is none */
+export function loadIn(data: Data, name: string): string | undefined {
+  const load = numbersOf(data[name] as Json);
+  return load === undefined ? undefined : printLoad(load);
+}
+
+/** An end of a band that was reckoned and not lifted, in whole kilograms or pounds: the lower one down, the upper one up. */
+export function bandEndIn(data: Data, name: "low" | "high"): string | undefined {
+  const load = numbersOf(data[name] as Json);
+  if (load === undefined) return undefined;
+  const value = name === "low" ? Math.floor(load.value) : Math.ceil(load.value);
+  return printLoad({ ...load, value });
 }
 
 /** Minutes, rounded up, as a coach plans them. @example printMinutes(4320) //=> "72 min" */
