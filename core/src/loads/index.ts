@@ -12,5 +12,6 @@ export * from "./nearest.ts";
 export { offScale, onScale } from "./own-strength.ts";
 export { rampLoads } from "./ramp-loads.ts";
 export { LOAD_CODES, type LoadCode } from "./reasons.ts";
+export { sayMass } from "./say-mass.ts";
 export { type StartingLoad, type StartingLoadContext, startingLoad } from "./starting-load.ts";
 export { type LoadCap, underCap } from "./under-cap.ts";

@@ -21,11 +21,14 @@ test("a barbell exercise may use any bar of the place, and each total stands onc
   expect(values(squat, { bars: kgs(20), equipment: { barbell: 0 } })).toBe("none");
 });
 
-test("the mass of a hex, curl or guided bar is not known", () => {
+test("the mass of a hex, curl or guided bar is not known until the place says it", () => {
   for (const bar of ["hex bar", "curl bar", "guided-bar rack"] as const) {
     expect(values(needing("total", [bar], ["plates"]), { bars: kgs(20), plates, equipment: { [bar]: 1 } })).toBe(
       "none",
     );
+    expect(
+      values(needing("total", [bar], ["plates"]), { bars: kgs(20), plates, otherBars: { [bar]: kgs(25)[0] } }),
+    ).toEqual([25, 27.5, 35, 37.5]);
   }
 });
 

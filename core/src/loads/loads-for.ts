@@ -1,5 +1,6 @@
-import { type Equipment, type Exercise, type Place, USUAL } from "../model/index.ts";
+import { type Equipment, type Exercise, type OtherBar, type Place, USUAL } from "../model/index.ts";
 import { type Load, massOf } from "../units.ts";
+import { reachableTotals } from "./bar-loadings.ts";
 import type { LoadSet } from "./load-set.ts";
 import { barTotals } from "./loading-of.ts";
 import { plateSums } from "./plate-sums.ts";
@@ -12,8 +13,7 @@ const FILLED: readonly Equipment[] = ["weighted ball", "sandbag", "bag", "backpa
 /**
  * Which loads exist for an exercise at a place, in the meaning of the exercise.
  *
- * total           any bar of the place with its plates. The mass of curl, hex and guided bars is not in a place's file,
- *                 so exercises that need one of those have none
+ * total           any bar of the place with its plates; curl, hex and guided bars where the place says what they weigh
  * per hand        implements of which there are two
  * one implement   every single implement that the exercise can be done with
  * added to body   bags and single implements; with a dip belt, plates together, up to 10
@@ -29,7 +29,7 @@ export function loadsFor(exercise: Exercise, place: Place): LoadSet {
   const tools = exercise.needs.flat();
   switch (exercise.loadMeaning) {
     case "total":
-      return masses(tools.flatMap((tool) => (tool === "barbell" ? barbells(place) : filled(tool, place))));
+      return masses(tools.flatMap((tool) => (tool === "barbell" ? barbells(place) : otherBar(tool, place))));
     case "per hand":
       return masses(tools.flatMap((tool) => inPairs(tool, place)));
     case "one implement":
@@ -63,6 +63,12 @@ function isHere(tool: Equipment, place: Place, listed: boolean): boolean {
 
 function barbells(place: Place): readonly Load[] {
   return isHere("barbell", place, true) ? [...barTotals(place).values()].map((loading) => loading.total) : [];
+}
+
+function otherBar(tool: Equipment, place: Place): readonly Load[] {
+  const bar = place.otherBars?.[tool as OtherBar];
+  if (bar === undefined) return filled(tool, place);
+  return isHere(tool, place, true) ? reachableTotals(bar, undefined, place.plates ?? []) : [];
 }
 
 function filled(tool: Equipment, place: Place): readonly Load[] {

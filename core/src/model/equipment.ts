@@ -66,6 +66,10 @@ export const EQUIPMENT = [
 ] as const;
 export type Equipment = (typeof EQUIPMENT)[number];
 
+/** Bars that take plates on both sides, beside the straight one. */
+export const OTHER_BARS = ["curl bar", "hex bar", "guided-bar rack"] as const satisfies readonly Equipment[];
+export type OtherBar = (typeof OTHER_BARS)[number];
+
 /** Found nearly everywhere; a place has these unless its file says otherwise under `lacks`. */
 export const USUAL: readonly Equipment[] = [
   "floor",

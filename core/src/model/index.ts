@@ -28,7 +28,7 @@ export * from "./exercise.ts";
 export { ALWAYS, dayPiece, given, idPiece, namePiece, readDay, tell, tellReversed } from "./file-pieces.ts";
 export * from "./finding.ts";
 export * from "./hurt.ts";
-export { readLoad } from "./load-text.ts";
+export { readLoad, readLoadRun } from "./load-text.ts";
 export * from "./merge-events.ts";
 export * from "./muscle.ts";
 export * from "./near.ts";

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { printDay } from "../day.ts";
-import { EQUIPMENT, type Equipment, USUAL } from "./equipment.ts";
+import { EQUIPMENT, type Equipment, OTHER_BARS, USUAL } from "./equipment.ts";
 import {
   ALWAYS,
   dayPiece,
@@ -90,6 +90,7 @@ const saidPiece = z
     dumbbells: z.strictObject({ pairs: loadsPiece(1).optional(), single: loadsPiece(1).optional() }).optional(),
     kettlebells: loadsPiece(1).optional(),
     bars: loadsPiece(1).optional(),
+    "other bars": z.partialRecord(z.enum(OTHER_BARS), loadPiece).optional(),
     plates: plates.optional(),
     collars: loadPiece.optional(),
     bands: bands.optional(),
@@ -142,7 +143,17 @@ export function readPlaces(text: string, file: string): Read<YamlDocument<readon
 
 function toPlace(said: z.output<typeof saidPiece>): Place {
   const { has, lacks = [], dumbbells, open, id, name, zone: in_, ...rest } = said;
-  const { kettlebells, bars, plates: discs, collars, bands: labels, stacks, bags, outages } = rest;
+  const {
+    kettlebells,
+    bars,
+    "other bars": otherBars,
+    plates: discs,
+    collars,
+    bands: labels,
+    stacks,
+    bags,
+    outages,
+  } = rest;
   const loads = dumbbells?.pairs ?? dumbbells?.single;
   const pairs = dumbbells?.pairs !== undefined;
   const listed: Partial<Record<Equipment, number>> = {
@@ -150,6 +161,7 @@ function toPlace(said: z.output<typeof saidPiece>): Place {
     ...(loads ? { dumbbell: loads.length * (pairs ? 2 : 1) } : {}),
     ...(kettlebells ? { kettlebell: kettlebells.length } : {}),
     ...(bars ? { barbell: bars.length } : {}),
+    ...Object.fromEntries(Object.keys(otherBars ?? {}).map((what) => [what, 1])),
     ...(discs ? { plates: 1 } : {}),
     ...(labels ? { band: labels.length } : {}),
   };
@@ -161,6 +173,7 @@ function toPlace(said: z.output<typeof saidPiece>): Place {
     dumbbells: loads && { loads, pairs },
     kettlebells,
     bars,
+    otherBars: otherBars && given(otherBars),
     plates: discs,
     collars,
     bands: labels,

@@ -1,6 +1,6 @@
 import type { Weekday } from "../day.ts";
 import type { Load, MassUnit } from "../units.ts";
-import type { Equipment } from "./equipment.ts";
+import type { Equipment, OtherBar } from "./equipment.ts";
 
 /** A weight stack. Its numbers are labels: they never compare with another machine. */
 export interface Stack {
@@ -35,6 +35,8 @@ export interface Place {
   readonly dumbbells?: { readonly loads: readonly Load[]; readonly pairs: boolean };
   readonly kettlebells?: readonly Load[];
   readonly bars?: readonly Load[];
+  /** What bars of another shape weigh empty, one of each kind. */
+  readonly otherBars?: Readonly<Partial<Record<OtherBar, Load>>>;
   /** Plates, as pairs. */
   readonly plates?: readonly { readonly load: Load; readonly pairs: number }[];
   readonly collars?: Load;

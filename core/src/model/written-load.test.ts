@@ -32,6 +32,17 @@ describe("as people write it (common practice, no source)", () => {
     ["band C", { kind: "band", name: "c" }],
     ["light green band", { kind: "band", name: "light green" }],
     ["pin 12", { kind: "setting", value: 12 }],
+    ["135#", { kind: "load", load: { value: 135, unit: "lb" } }],
+    ["60 kilo", { kind: "load", load: { value: 60, unit: "kg" } }],
+    ["+10", { kind: "added", value: 10 }],
+    ["20 each", { kind: "pair", each: 20 }],
+    ["17.5kg/hand", { kind: "pair", each: 17.5, unit: "kg" }],
+    ["25/side", { kind: "a side", each: 25 }],
+    ["45 lb a side", { kind: "a side", each: 45, unit: "lb" }],
+    ["KB 16kg", { kind: "load", load: { value: 16, unit: "kg" } }],
+    ["2x20 DBs", { kind: "pair", each: 20 }],
+    ["level 5", { kind: "setting", value: 5 }],
+    ["#7", { kind: "setting", value: 7 }],
     ["", { kind: "nothing" }],
   ])("%s", (text, want) => {
     expect(readWrittenLoad(text)).toEqual(want);
@@ -39,12 +50,23 @@ describe("as people write it (common practice, no source)", () => {
 });
 
 describe("what is not known is listed and never 0", () => {
-  test.each(["heavy", "20 stone", "1.250", "1,250", "20-30", "BW+", "3x20", "9999 kg", "12.345", "constructor"])(
-    "%s",
-    (text) => {
-      expect(readWrittenLoad(text)).toEqual({ kind: "unknown", text });
-    },
-  );
+  test.each([
+    "heavy",
+    "20 stone",
+    "1.250",
+    "1,250",
+    "20-30",
+    "BW+",
+    "2 plates",
+    "bar+20",
+    "L3",
+    "3x20",
+    "9999 kg",
+    "12.345",
+    "constructor",
+  ])("%s", (text) => {
+    expect(readWrittenLoad(text)).toEqual({ kind: "unknown", text });
+  });
   test("a long cell is cut", () => {
     expect(readWrittenLoad("x".repeat(100))).toEqual({ kind: "unknown", text: "x".repeat(40) });
   });

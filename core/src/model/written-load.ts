@@ -12,6 +12,8 @@ export type WrittenLoad =
   | { readonly kind: "help"; readonly value: number; readonly unit?: MassUnit }
   /** So much in each hand. */
   | { readonly kind: "pair"; readonly each: number; readonly unit?: MassUnit }
+  /** So much in plates on each side of a bar. */
+  | { readonly kind: "a side"; readonly each: number; readonly unit?: MassUnit }
   /** The bar alone; what it weighs is asked once. */
   | { readonly kind: "empty bar" }
   | { readonly kind: "band"; readonly name: string }
@@ -23,12 +25,12 @@ export type WrittenLoad =
 
 const LONGEST = 40;
 const NUMBER = String.raw`(\d{1,5}(?:[.,]\d{1,2})?)`;
-const UNIT = String.raw`\s*(kg|kgs|lb|lbs)?`;
+const UNIT = String.raw`\s*(kg|kgs|kilos?|lb|lbs|pounds?|#)?`;
 const FORMS: readonly (readonly [RegExp, (match: RegExpExecArray) => WrittenLoad | undefined])[] = [
   [/^(?:-|–|—)?$/, () => ({ kind: "nothing" })],
   [/^(?:bw|body ?weight|body)$/i, () => ({ kind: "body" })],
   [
-    new RegExp(String.raw`^bw\s*([+\-−–])\s*${NUMBER}${UNIT}$`, "i"),
+    new RegExp(String.raw`^(?:bw|body ?weight)?\s*([+\-−–])\s*${NUMBER}${UNIT}$`, "i"),
     ([, sign, digits, unit]) => {
       const value = numberOf(digits!);
       return value === undefined ? undefined : { kind: sign === "+" ? "added" : "help", value, ...unitOf(unit) };
@@ -41,11 +43,31 @@ const FORMS: readonly (readonly [RegExp, (match: RegExpExecArray) => WrittenLoad
       return each === undefined ? undefined : { kind: "pair", each, ...unitOf(unit) };
     },
   ],
+  [
+    new RegExp(String.raw`^${NUMBER}${UNIT}\s*(?:each|ea|(?:/|per |a |each )\s*(?:hand|arm))$`, "i"),
+    ([, digits, unit]) => {
+      const each = numberOf(digits!);
+      return each === undefined ? undefined : { kind: "pair", each, ...unitOf(unit) };
+    },
+  ],
+  [
+    new RegExp(String.raw`^${NUMBER}${UNIT}\s*(?:/|per |a |each )\s*side$`, "i"),
+    ([, digits, unit]) => {
+      const each = numberOf(digits!);
+      return each === undefined ? undefined : { kind: "a side", each, ...unitOf(unit) };
+    },
+  ],
   [/^(?:empty )?bar$/i, () => ({ kind: "empty bar" })],
   [/^([\p{L}]+(?: [\p{L}]+)?) band$/u, ([, name]) => ({ kind: "band", name: name!.toLowerCase() })],
   [/^band ([\p{L}\d]{1,10})$/iu, ([, name]) => ({ kind: "band", name: name!.toLowerCase() })],
-  [/^(?:plate|pin|setting) (\d{1,3})$/i, ([, value]) => ({ kind: "setting", value: Number(value) })],
+  [
+    /^(?:(?:plate|pin|setting|level|hole|notch) |#)(\d{1,3})$/i,
+    ([, value]) => ({ kind: "setting", value: Number(value) }),
+  ],
 ];
+
+/** Which implement it was stands with the movement. */
+const IMPLEMENT = /^(?:dbs?|kbs?|bb) | ?(?:dbs?|kbs?|bb)$/gi;
 
 /** @returns undefined where a comma or a point may part thousands: "1.250" is asked */
 function numberOf(digits: string): number | undefined {
@@ -54,17 +76,17 @@ function numberOf(digits: string): number | undefined {
 }
 
 function unitOf(unit: string | undefined): { readonly unit?: MassUnit } {
-  return unit === undefined ? {} : { unit: unit.toLowerCase().startsWith("kg") ? "kg" : "lb" };
+  return unit === undefined ? {} : { unit: unit.toLowerCase().startsWith("k") ? "kg" : "lb" };
 }
 
 /**
- * What a load in a coach's own shorthand means: `135lb`, `60`, `BW+10`, `BW-20`, `2x20`, `bar`, `red band`, `plate 7`,
- * `-`. A sum with body mass keeps its sign: what helps is not what loads.
+ * What a load in a coach's own shorthand means: `135lb`, `135#`, `60`, `BW+10`, `BW-20`, `2x20`, `20 each`,
+ * `25/side`, `bar`, `red band`, `plate 7`, `#7`, `-`. A sum with body mass keeps its sign: what helps is not what loads.
  *
  * @param text one cell or token, at most 40 characters
  */
 export function readWrittenLoad(text: string): WrittenLoad {
-  const said = text.normalize("NFC").trim().replace(/\s+/g, " ");
+  const said = text.normalize("NFC").trim().replace(/\s+/g, " ").replace(IMPLEMENT, "");
   const unknown: WrittenLoad = { kind: "unknown", text: said.slice(0, LONGEST) };
   if (said.length > LONGEST) return unknown;
   for (const [form, meaning] of FORMS) {

@@ -3,13 +3,22 @@ import { nearNames, type Problem } from "../model/index.ts";
 import { BODY } from "./body.ts";
 import { CONDITIONING } from "./conditioning.ts";
 import { FOOD } from "./food.ts";
+import { readLoadList, readPlatePairs } from "./load-list.ts";
+import { LOADING } from "./loading.ts";
 import { MONITORING } from "./monitoring.ts";
 import { DIMENSIONS, type Quantity, readQuantity } from "./quantity.ts";
-import { type Asked, type Figure, givenBy, type Reckoning } from "./reckoning.ts";
+import { type Asked, type Figure, givenBy, type Listed, type Reckoning } from "./reckoning.ts";
 import { STRENGTH } from "./strength.ts";
 
 /** Everything that can be reckoned by name, in the order it is listed. */
-export const RECKONINGS: readonly Reckoning[] = [...STRENGTH, ...CONDITIONING, ...MONITORING, ...BODY, ...FOOD];
+export const RECKONINGS: readonly Reckoning[] = [
+  ...STRENGTH,
+  ...LOADING,
+  ...CONDITIONING,
+  ...MONITORING,
+  ...BODY,
+  ...FOOD,
+];
 
 /** What came out, on whom the formulas were made, and what was put in as it was read. */
 export interface Reckoned {
@@ -27,6 +36,7 @@ export type ReckonResult =
 const MOST_ANSWERS = 20;
 const LONGEST = 80;
 const BYTES = /^(?:[\da-f]{2})+$/i;
+const LONGEST_LIST = 300;
 
 /**
  * Reckons one thing from answers written as `name=value`.
@@ -49,6 +59,7 @@ export function reckon(name: string, answers: readonly string[]): ReckonResult {
   const problems: Problem[] = [];
   const quantities = new Map<string, Quantity>();
   const words = new Map<string, string>();
+  const lists = new Map<string, Listed>();
   const given: Record<string, string> = {};
   if (answers.length > MOST_ANSWERS)
     problems.push(problem("reckon/too-many", [], `${answers.length}`, `at most ${MOST_ANSWERS}`));
@@ -58,6 +69,7 @@ export function reckon(name: string, answers: readonly string[]): ReckonResult {
     else {
       given[read.key] = read.text;
       if (typeof read.value === "string") words.set(read.key, read.value);
+      else if ("list" in read.value) lists.set(read.key, read.value);
       else quantities.set(read.key, read.value);
     }
   }
@@ -65,7 +77,7 @@ export function reckon(name: string, answers: readonly string[]): ReckonResult {
     if (!optional && !(key in given))
       problems.push(problem("reckon/missing", [key], undefined, allowedOf({ key, ...asked } as Asked)));
   if (problems.length > 0) return { ok: false, problems };
-  const all = givenBy(quantities, words);
+  const all = givenBy(quantities, words, lists);
   try {
     return {
       ok: true,
@@ -88,12 +100,13 @@ function plainAbout({ source, who, people, ageY, miss }: About): About {
   };
 }
 
-type Answered = { readonly key: string; readonly text: string; readonly value: Quantity | string };
+type Answered = { readonly key: string; readonly text: string; readonly value: Quantity | Listed | string };
 
 function readAnswer(reckoning: Reckoning, answer: string, given: Readonly<Record<string, string>>): Answered | Problem {
   const keys = reckoning.asks.map(({ key }) => key);
   const at = answer.indexOf("=");
-  if (at < 1 || answer.length > LONGEST)
+  const longest = reckoning.asks.some((each) => "list" in each) ? LONGEST_LIST : LONGEST;
+  if (at < 1 || answer.length > longest)
     return problem("reckon/answer-form", [], clip(answer), keys.map((key) => `${key}=…`).join(" "));
   const [key, text] = [answer.slice(0, at).trim(), answer.slice(at + 1).trim()];
   const asked = reckoning.asks.find((each) => each.key === key);
@@ -109,14 +122,30 @@ function readAnswer(reckoning: Reckoning, answer: string, given: Readonly<Record
     const fits = BYTES.test(pairs) && pairs.length <= 2 * asked.mostBytes;
     return fits ? { key, text, value: pairs } : problem("reckon/bytes-form", [key], text, allowedOf(asked));
   }
+  if ("list" in asked) {
+    const value = listIn(text, asked.list);
+    return value === undefined
+      ? problem("reckon/list-form", [key], clip(text), allowedOf(asked))
+      : { key, text, value };
+  }
   const value = readQuantity(text, asked.dimension);
   return typeof value === "string" ? problem(value, [key], text, allowedOf(asked)) : { key, text, value };
+}
+
+function listIn(text: string, list: Listed["list"]): Listed | undefined {
+  if (list === "plates") {
+    const plates = readPlatePairs(text);
+    return plates && { list, plates };
+  }
+  const loads = readLoadList(text);
+  return loads && { list, loads };
 }
 
 /** What may stand behind a key, for a problem. */
 function allowedOf(asked: Asked): string {
   if ("of" in asked) return asked.of.join(", ");
   if ("mostBytes" in asked) return `up to ${asked.mostBytes} bytes, two hexadecimal figures each`;
+  if ("list" in asked) return asked.list === "plates" ? "15 kg: 1; 10 kg: 2" : "2; 4; 6 kg, 5–30 kg by 5";
   const units = Object.keys(DIMENSIONS[asked.dimension]);
   return units.length === 0 ? "a number" : units.map((unit) => `a number with ${unit}`).join(", ");
 }

@@ -1,13 +1,21 @@
 import type { About } from "../equations/index.ts";
 import type { SourceId } from "../sources.ts";
+import type { Load } from "../units.ts";
+import type { PlatePairs } from "./load-list.ts";
 import type { Dimension, Quantity } from "./quantity.ts";
 
-/** One thing that a reckoning asks for: a quantity, one word of several, or bytes in pairs of hexadecimal figures. */
+/** One thing that a reckoning asks for: a quantity, one word of several, bytes in pairs of hexadecimal figures, or loads. */
 export type Asked = { readonly key: string; readonly optional?: true } & (
   | { readonly dimension: Dimension }
   | { readonly of: readonly string[] }
   | { readonly mostBytes: number }
+  | { readonly list: "loads" | "plates" }
 );
+
+/** A list of loads that exist: single ones, or plates as pairs. */
+export type Listed =
+  | { readonly list: "loads"; readonly loads: readonly Load[] }
+  | { readonly list: "plates"; readonly plates: readonly PlatePairs[] };
 
 /** What was answered, each read by what was asked; asking for another name is a slip of ours and throws. */
 export interface Given {
@@ -18,6 +26,8 @@ export interface Given {
   readonly word: <T extends string>(key: string) => T;
   readonly wordIf: <T extends string>(key: string) => T | undefined;
   readonly bytes: (key: string) => readonly number[];
+  readonly loads: (key: string) => readonly Load[];
+  readonly plates: (key: string) => readonly PlatePairs[];
 }
 
 /** One number or class that comes out, with the source of its formula. */
@@ -46,7 +56,11 @@ export interface Reckoning {
 export const NOT_STATED = "not stated in what could be read";
 
 /** @returns what was answered, by name */
-export function givenBy(quantities: ReadonlyMap<string, Quantity>, words: ReadonlyMap<string, string>): Given {
+export function givenBy(
+  quantities: ReadonlyMap<string, Quantity>,
+  words: ReadonlyMap<string, string>,
+  lists: ReadonlyMap<string, Listed> = new Map(),
+): Given {
   const wordIf = <T extends string>(key: string) => words.get(key) as T | undefined;
   const must = <T>(value: T | undefined, key: string): T => {
     if (value === undefined) throw new TypeError(`A reckoning wants "${key}" and does not ask for it`);
@@ -59,5 +73,13 @@ export function givenBy(quantities: ReadonlyMap<string, Quantity>, words: Readon
     word: <T extends string>(key: string) => must(wordIf<T>(key), key),
     wordIf,
     bytes: (key) => (must(wordIf(key), key).match(/../g) ?? []).map((pair) => Number.parseInt(pair, 16)),
+    loads: (key) => {
+      const listed = must(lists.get(key), key);
+      return listed.list === "loads" ? listed.loads : [];
+    },
+    plates: (key) => {
+      const listed = must(lists.get(key), key);
+      return listed.list === "plates" ? listed.plates : [];
+    },
   };
 }

@@ -1,14 +1,16 @@
+import { sayMass } from "../loads/index.ts";
 import {
   type Exercise,
   MAX_LOAD,
   type NumberCell,
   nameKey,
+  OTHER_BARS,
   type Place,
   readWrittenLoad,
   type SetDone,
   type WrittenLoad,
 } from "../model/index.ts";
-import { type Load, type MassUnit, massOf } from "../units.ts";
+import { type Load, type Mass, type MassUnit, massOf } from "../units.ts";
 import { ask, repair, type Taken, taken } from "./taken.ts";
 
 /** How many times what was asked is a slip until somebody says that it is meant. Ours, no source. */
@@ -69,6 +71,15 @@ function meaningOf(written: WrittenLoad, context: LoadContext): Taken<LoadSaid> 
       if (load === undefined) return ask("record/unit", { allowed: "kg, lb" });
       return meaning === "per hand" ? taken({ load }) : ask("record/load-kind");
     }
+    case "a side": {
+      const plates = asLoad({ kind: "number", value: written.each, ...unitIn(written) }, context.unit);
+      const [bar, ...more] = barsFor(exercise, place);
+      if (plates === undefined) return ask("record/unit", { allowed: "kg, lb" });
+      if (meaning !== "total") return ask("record/load-kind");
+      if (bar === undefined || more.length > 0) return askBar(bar, ...more);
+      const load = sayMass((massOf(bar) + 2 * massOf(plates)) as Mass, plates.unit);
+      return taken({ load }, repair("record/with-bar", { ...load }));
+    }
     case "added":
     case "help": {
       const load = asLoad({ kind: "number", value: written.value, ...unitIn(written) }, context.unit);
@@ -82,12 +93,9 @@ function meaningOf(written: WrittenLoad, context: LoadContext): Taken<LoadSaid> 
         ? taken({ load: "none" })
         : ask("record/load-kind");
     case "empty bar": {
-      const [bar, ...more] = place.bars ?? [];
+      const [bar, ...more] = barsFor(exercise, place);
       if (meaning !== "total") return ask("record/load-kind");
-      if (bar === undefined || more.length > 0)
-        return ask("record/bar-weight", {
-          allowed: [bar, ...more].map((each) => each && `${each.value} ${each.unit}`).join(", "),
-        });
+      if (bar === undefined || more.length > 0) return askBar(bar, ...more);
       return taken({ load: bar }, repair("record/only-bar", { ...bar }));
     }
     case "band": {
@@ -103,6 +111,16 @@ function meaningOf(written: WrittenLoad, context: LoadContext): Taken<LoadSaid> 
         ? ask("record/machine-missing")
         : taken({ load: "none", pulledBy: { setting: written.value } });
   }
+}
+
+/** The bars that a movement can be done with. */
+function barsFor({ needs }: Exercise, place: Place): readonly Load[] {
+  const named = OTHER_BARS.filter((bar) => needs.flat().includes(bar)).flatMap((bar) => place.otherBars?.[bar] ?? []);
+  return needs.flat().includes("barbell") ? [...(place.bars ?? []), ...named] : named;
+}
+
+function askBar(...bars: readonly (Load | undefined)[]) {
+  return ask("record/bar-weight", { allowed: bars.map((each) => each && `${each.value} ${each.unit}`).join(", ") });
 }
 
 function unitIn({ unit }: { readonly unit?: MassUnit }) {

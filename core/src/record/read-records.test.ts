@@ -69,6 +69,16 @@ describe("im-09 (open case): a paper log as it was typed", () => {
     expect(events.map(({ kind }) => kind)).toEqual(["session-started", "set-done", "set-done", "set-done"]);
     expect(events[1]!.of).toMatchObject({ session: "base/1/a", slot: "squat", set: 0 });
   });
+  test("25 on each side of the only bar is the whole bar, and is shown", () => {
+    const place = { ...ANA.place, bars: [{ value: 20, unit: "kg" }] as const };
+    const told = row(HEADING, `${on(0)};back squat;25/side;8`, KG, [{ ...ANA, place }]);
+    expect(told.sets).toMatchObject([{ load: { value: 70, unit: "kg" } }]);
+    expect(told.repairs).toContain("record/with-bar");
+    const two = { ...place, bars: [...place.bars, { value: 15, unit: "kg" }] as const };
+    expect(row(HEADING, `${on(0)};back squat;25/side;8`, KG, [{ ...ANA, place: two }]).asked).toEqual([
+      "record/bar-weight",
+    ]);
+  });
   test("135lb stays pounds for ever", () => {
     expect(squat("135lb", "3x10").sets[2]).toMatchObject({ load: { value: 135, unit: "lb" }, reps: 10 });
   });

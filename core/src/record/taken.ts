@@ -22,6 +22,7 @@ export const RECORD_CODES = [
   "record/as-help",
   /** read: load of the only bar of the place */
   "record/only-bar",
+  "record/with-bar",
   /** body mass is not known, so what is moved in all is not */
   "record/mass-missing",
   /** read: the exercise that is called so too */

@@ -151,6 +151,7 @@ const reckon = {
   "reckon/choice": "None of the words that may stand here",
   "reckon/missing": "An answer is missing",
   "reckon/number-form": "A number is plain figures with a point for decimals, and its unit",
+  "reckon/list-form": "A list of loads that cannot be read: a semicolon between them, rising, with the unit",
   "reckon/unit-missing": "A number without its unit",
   "reckon/unit-unknown": "A unit that does not go with this",
   "reckon/bytes-form": "Bytes are pairs of hexadecimal figures",

@@ -23,6 +23,7 @@ export const recordReasons: Readonly<Record<RecordCode, Say>> = {
   "record/halved": (data) => `${cell(data)} is both together: ${loadRead(data)} in each hand.`,
   "record/as-added": (data) => `${cell(data)} read as ${loadRead(data)} on top of body mass.`,
   "record/as-help": (data) => `${cell(data)} read as ${loadRead(data)} of help.`,
+  "record/with-bar": (data) => `${cell(data)} read as plates on each side of the only bar here: ${loadRead(data)}.`,
   "record/only-bar": (data) => `${cell(data)} read as the only bar here: ${loadRead(data)}.`,
   "record/mass-missing": (data) =>
     `${cell(data)} is kept as it stands; body mass is missing, so nobody can say what was moved in all.`,
