@@ -52,6 +52,7 @@ export const BRIDGE: readonly Listed[] = [
     needs: ["floor", ["dumbbell", "kettlebell", "plates", "sandbag", "bag"]],
     loadMeaning: "one implement",
     stress: { supine: 2, floor: 3, pressor: 1, abd_press: 2 },
+    armsUsed: true,
     setUp: "Lie with bent knees, lay a padded weight across the hip bones, and steady it with both hands.",
     move: "Lift hips and weight until the body is straight from knee to shoulder, pause, and lower in control.",
     cues: ["Raise the weight like a jack", "Keep the load level as a tray", "Sink back onto a soft spring"],

@@ -192,6 +192,7 @@ export const CALF: readonly Listed[] = [
     ],
     loadMeaning: "one implement",
     stress: { pressor: 1 },
+    armsUsed: true,
     setUp: "Sit with knees square and the balls of the feet on a low edge or the floor, a padded weight on the knees.",
     move: "Push the knees up with the feet, stay high for one count, and let the heels sink slowly.",
     cues: ["Jack up the load with your toes", "Keep the weight flat as a table", "Let the heels melt downwards"],

@@ -136,7 +136,7 @@ export const CONDITIONING: readonly Listed[] = [
     faults: [
       ["Seat climbs high", "Steps are too long", "A hand's length each"],
       ["Same-side hand and foot move", "Rhythm is lost", "Say hand, foot, slowly"],
-      ["Wrists hurt", "Long way on bent palms", "Two metres, or fists on a mat"],
+      ["Wrists hurt", "Long way on bent palms", "Two metres, and rest between"],
     ],
   })),
 ];

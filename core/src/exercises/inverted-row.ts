@@ -157,6 +157,7 @@ export const INVERTED_ROW: readonly Listed[] = [
       ["rack", "guided-bar rack", "straps", "rings"],
       ["box", "bench", "chair"],
       ["weight vest", "backpack", "plates"],
+      ["floor"],
     ],
     loadMeaning: "added to body",
     need: { count: { of: "inverted-row-feet-raised", reps: 12 }, conditions: [] },

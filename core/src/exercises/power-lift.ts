@@ -17,7 +17,7 @@ export const POWER_LIFT: readonly Listed[] = [
     stress: {
       sp_hold: 3,
       sp_axial: 2,
-      sh_ir_elev: 1,
+      sh_ir_elev: 2,
       hip_deep: 1,
       grip: 2,
       elbow: 1,

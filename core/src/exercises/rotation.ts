@@ -104,7 +104,7 @@ export const ROTATION: readonly Listed[] = [
     hands: "two",
     eachSide: true,
     muscles: { "side trunk": 1, "front trunk": 0.5 },
-    needs: [["cable", "band"], "floor"],
+    needs: ["cable", "floor"],
     loadMeaning: "stack",
     stress: { sp_rot: 1, kneel: 2, floor: 2, grip: 1, balance: 1, abd_press: 1, pressor: 1 },
     setUp: "Side-on to a pulley at chest height, inner knee down on a pad, handle in both hands at the breastbone.",

@@ -180,7 +180,7 @@ export const SHOULDER_ISOLATION: readonly Listed[] = [
     needs: ["bench", "dumbbell"],
     loadMeaning: "one implement",
     need: { conditions: ["arms reach overhead lying flat, ribs down, no pain"] },
-    stress: { sh_overhead: 2, supine: 3, floor: 1, elbow: 1, grip: 1, pressor: 1, abd_press: 1 },
+    stress: { sh_overhead: 3, supine: 3, floor: 1, elbow: 1, grip: 1, pressor: 1, abd_press: 1 },
     setUp: "Lie along a bench, one weight held by its end over the chest in both hands, elbows a little bent.",
     move: "Lower it in an arc behind the head until the ribs want to lift, stop there, and bring it back.",
     cues: ["Pour water behind your head, stop early", "Ribs stay buttoned", "Pull a blanket over you"],

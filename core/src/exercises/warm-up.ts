@@ -224,7 +224,7 @@ export const WARM_UP: readonly Listed[] = [
     muscles: {},
     needs: [["counter", "rail", "wall"]],
     loadMeaning: "none",
-    stress: { balance: 1 },
+    stress: { balance: 2 },
     hold: { from: 10, to: 60, step: 10 },
     setUp: "Stand along a counter with one hand near it, one foot straight in front of the other, heel touching toe.",
     move: "Share the weight between both feet, stand quietly for the time, then put the other foot ahead.",
