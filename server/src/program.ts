@@ -109,10 +109,14 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .option("--people <file>", "roster file: also what is wrong for one person, at their place")
     .option("--person <id>", "which person of the roster")
     .option("--from <day>", "first day for the person, YYYY-MM-DD; next Monday when left out")
+    .option(
+      "--data <folder>",
+      "records of the person: recent weeks and loads from there; without a roster the person too",
+    )
     .option(...EXERCISES)
     .option("--apply <number>", "carry out the remedy of this number, in its file", whole(1, 9999))
     .option("--json", "one JSON document instead of words")
-    .action((files: string[], options) => run(check(files, options, io.today), options.json));
+    .action((files: string[], options) => run(check(files, options, io.today, machine), options.json));
   withOwn(stave.command("fit"))
     .description("fits programmes to the people of a roster: every slot filled, dosed, with reasons")
     .argument("<programme...>", "programme files; with several, the roster says who has which")
@@ -325,7 +329,7 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .option("--port <number>", "port to listen on; 0 takes any", whole(0, 65_535), PORT)
     .option("--json", "one JSON document instead of words")
     .action(async (options) => {
-      const exit = give(await demo(options, io), options.json ?? false, io);
+      const exit = give(await demo(options, io, machine), options.json ?? false, io);
       if (options.serve !== true || exit !== 0) return done(exit);
       const { serveDemo } = await import("./commands/serve-demo.ts");
       done(await serveDemo({ ...options, host: "127.0.0.1" }, io, machine));

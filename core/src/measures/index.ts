@@ -18,6 +18,7 @@ export * from "./pulse-zone.ts";
 export * from "./quarters-done.ts";
 export * from "./ramp.ts";
 export * from "./recent-sets.ts";
+export * from "./recent-weeks.ts";
 export type * from "./record.ts";
 export * from "./session-load.ts";
 export * from "./session-seconds.ts";

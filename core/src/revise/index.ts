@@ -1,4 +1,5 @@
 export * from "./again.ts";
+export { asRecorded } from "./as-recorded.ts";
 export * from "./bundle-for.ts";
 export { RULE_DEVICE, wordsByRule } from "./by-rule.ts";
 export * from "./dates-for.ts";

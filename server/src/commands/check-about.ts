@@ -1,5 +1,10 @@
 import type { Day } from "@stave/core/day";
 import { nearNames, type Person, type Place, type Problem } from "@stave/core/model";
+import { asRecorded } from "@stave/core/revise";
+import { LOCAL_PRACTICE } from "../local-practice.ts";
+import { Changes, Practice } from "../practice/index.ts";
+import { openRecords } from "./data.ts";
+import type { Machine } from "./machine.ts";
 import { startDay } from "./plans.ts";
 import { type Got, placeOf, readPeople, readRooms } from "./world.ts";
 
@@ -13,6 +18,8 @@ export interface AboutAsked {
   readonly person?: string;
   /** The first day for the person; next Monday when left out. */
   readonly from?: string;
+  /** A folder with the person's records: what they did of late comes from there, and without a roster the person too. */
+  readonly data?: string;
 }
 
 /** What checks are told beside the programme. */
@@ -46,11 +53,41 @@ function chosen<T extends { readonly id: string }>(
   return wrong(codes.unknown, file, { found: id, allowed, ...(maybe === undefined ? {} : { maybe }) });
 }
 
-/** Reads the place, or the person and their place, that programmes are checked for. Without any, nothing. */
-export async function readAbout(
-  { places, place, people, person, from }: AboutAsked,
-  today: string,
+/** Reads the place, or the person and their place, that programmes are checked for, with their record where it is named. */
+export async function readAbout(asked: AboutAsked, today: string, machine: Machine): Promise<Got<About>> {
+  const { data, person, from } = asked;
+  const written =
+    data !== undefined && asked.people === undefined ? { ok: true as const, value: {} } : await fromFiles(asked, today);
+  if (!written.ok || data === undefined) return written;
+  const on = startDay(from, today);
+  return on.ok ? await withRecord(written.value, { data, person, on: on.value }, machine) : on;
+}
+
+/** What the records of a folder tell of a person, whom the roster says where there is one. */
+async function withRecord(
+  about: About,
+  { data, person: asked, on }: { readonly data: string; readonly person: string | undefined; readonly on: Day },
+  machine: Machine,
 ): Promise<Got<About>> {
+  const opened = await openRecords(data, machine);
+  if ("problem" in opened) return { ok: false, problems: [opened.problem] };
+  const { store } = opened;
+  try {
+    const ids = (await store.listDocuments(LOCAL_PRACTICE, "person")).map(({ id }) => ({ id }));
+    const codes = { unsaid: "check/which-person", unknown: "person/unknown" };
+    const who = chosen(ids, about.person?.id ?? asked, data, codes);
+    if (!who.ok) return who;
+    const practice = new Practice(store, LOCAL_PRACTICE, new Changes());
+    const planned = (await practice.planned(who.value.id, machine.clock()))!;
+    const { place = planned.place } = about;
+    return { ok: true, value: { place, person: asRecorded(planned, on, about.person), on } };
+  } finally {
+    await store.close();
+  }
+}
+
+/** Reads the place, or the person and their place, from files. Without any, nothing. */
+async function fromFiles({ places, place, people, person, from }: AboutAsked, today: string): Promise<Got<About>> {
   if (places === undefined) {
     const left = people === undefined && person === undefined && place === undefined;
     return left ? { ok: true, value: {} } : wrong("check/no-places", "--places");

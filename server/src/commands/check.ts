@@ -5,6 +5,7 @@ import { en, sayFinding, sayRemedy, saySources } from "@stave/core/text";
 import { type Answer, failed, type PlacedFinding } from "./answer.ts";
 import { readCatalogue } from "./catalogue.ts";
 import { type About, type AboutAsked, readAbout } from "./check-about.ts";
+import type { Machine } from "./machine.ts";
 import { type ProgrammeFile, readProgrammes } from "./world.ts";
 import { writeFiles } from "./write-files.ts";
 
@@ -64,11 +65,16 @@ function words(
 }
 
 /** Checks programme files, for a place or a person where one is named; with `apply`, carries one numbered remedy out in its file and checks again. */
-export async function check(paths: readonly string[], options: CheckOptions, today: string): Promise<Answer> {
+export async function check(
+  paths: readonly string[],
+  options: CheckOptions,
+  today: string,
+  machine: Machine,
+): Promise<Answer> {
   const command = "check";
   const read = await readProgrammes(paths);
   if (!read.ok) return failed(command, read.problems);
-  const about = await readAbout(options, today);
+  const about = await readAbout(options, today, machine);
   if (!about.ok) return failed(command, about.problems);
   const catalogue = await readCatalogue(options.exercises);
   if (!catalogue.ok) return failed(command, catalogue.problems);
@@ -98,7 +104,7 @@ export async function check(paths: readonly string[], options: CheckOptions, tod
       : { problem: edited.problems[0]! };
     if ("problem" in written) return failed(command, [{ ...written.problem, file: chosen.file.file }]);
     const { apply: _, ...same } = options;
-    return await check(paths, same, today);
+    return await check(paths, same, today, machine);
   }
   const { place, person, on } = about.value;
   const result = read.value.map((file, index) => ({

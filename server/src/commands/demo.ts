@@ -11,6 +11,7 @@ import { check } from "./check.ts";
 import { datesOf } from "./days.ts";
 import { DEMO_START, demoFolder } from "./demo-room.ts";
 import { progress } from "./fit.ts";
+import type { Machine } from "./machine.ts";
 import { type Planned, type Plans, readPlans } from "./plans.ts";
 import { printSheets } from "./sheet.ts";
 import { placeOf } from "./world.ts";
@@ -74,13 +75,13 @@ function rosterOf(lines: readonly Line[], plans: Plans): string {
 }
 
 /** The whole job on the demo scenario: checks, fits, dates, prints, and says what it did. */
-export async function demo(options: DemoOptions, io: Io): Promise<Answer> {
+export async function demo(options: DemoOptions, io: Io, machine: Machine): Promise<Answer> {
   const command = "demo";
   const folder = demoFolder();
   const programmes = ["harbour-steps.yaml", "slipway-strength.yaml"].map((name) =>
     relative(process.cwd(), join(folder, name)),
   );
-  const checked = await check(programmes, {}, io.today);
+  const checked = await check(programmes, {}, io.today, machine);
   if (checked.problems.length > 0) return failed(command, checked.problems);
   const people = relative(process.cwd(), join(folder, "people.yaml"));
   const places = relative(process.cwd(), join(folder, "places.yaml"));
