@@ -109,3 +109,43 @@ test("more repetitions never turn a raise into a hold", () => {
     }),
   );
 });
+
+test("what was passed is told session by session: the day, repetitions, reserve where said, how far over, its place", () => {
+  const asked = { asked: reps(10, { reserve: { from: 2, to: 2 } }) };
+  const found = twoForTwo(
+    [session(0, { ...did(12, 3), ...asked }), session(3, { ...did(13), ...asked })],
+    "row",
+    10,
+    clock,
+  );
+  expect(found).toEqual({
+    goal: 10,
+    load: { value: 20, unit: "kg" },
+    passed: [
+      { session: "base/0/a", on: START, reps: 12, reserve: 3, over: 3, n: 0 },
+      { session: "base/3/a", on: addDays(START, 3), reps: 13, over: 3, n: 3 },
+    ],
+  });
+});
+
+test("the body alone has no load, in both sessions; only the last two sessions count", () => {
+  const bare = { ...did(12), lifted: undefined as never };
+  const found = twoForTwo([session(0, bare), session(3, bare)], "row", 10, clock);
+  expect(found).toBeDefined();
+  expect(found).not.toHaveProperty("load");
+  expect(raises(session(-30, did(5)), session(0, did(12)), session(3, did(12)))).toBe(1);
+});
+
+test("a set more than was asked is not the last set", () => {
+  const more = (at: number, count: number) => {
+    const base = session(at, did(count));
+    return { ...base, sets: [...base.sets, { ...base.sets[2]!, set: 3, reps: { both: 20 } }] };
+  };
+  expect(raises(more(0, 10), more(3, 10))).toBe(0);
+  expect(raises(more(0, 12), more(3, 12))).toBe(1);
+});
+
+test("of two loads the easier, whichever came first", () => {
+  const heavy = (at: number) => session(at, { ...did(12), lifted: { value: 22.5, unit: "kg" } });
+  expect(twoForTwo([session(0, did(12)), heavy(3)], "row", 10, clock)!.load).toEqual({ value: 20, unit: "kg" });
+});
