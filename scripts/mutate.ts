@@ -10,12 +10,12 @@ import { readFileSync } from "node:fs";
 import { basename, dirname, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { transform } from "esbuild";
-import { createVitest } from "vitest/node";
+import { BaseSequencer, createVitest, type TestSpecification } from "vitest/node";
 import { besideFirst, type Mutant, mutantsOf, mutated, wilsonLower } from "./mutants.ts";
 import { filesBelow } from "./tree.ts";
 
-/** A mutant that needs this many times the whole untouched run hangs. */
-const PATIENCE = 10;
+/** A mutant that needs this many times the first untouched run, which is the slowest, hangs. */
+const PATIENCE = 4;
 
 interface Task extends Mutant {
   readonly path: string;
@@ -55,12 +55,29 @@ async function tasksOf(folder: string, count: number, seed: number): Promise<rea
   return order.slice(0, count).map(({ task }) => task);
 }
 
+/** How long each test file took without any mutant, in milliseconds: the quick ones are asked first. */
+const TOOK = new Map<string, number>();
+
+class QuickFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    return files.toSorted((a, b) => (TOOK.get(a.moduleId) ?? 0) - (TOOK.get(b.moduleId) ?? 0));
+  }
+}
+
 /** The child: runs the tests of a folder against each mutant that it is sent, those beside the mutant first. */
 async function serve(folder: string): Promise<void> {
   let task: Task | undefined;
   const vitest = await createVitest(
     "test",
-    { watch: false, bail: 1, maxWorkers: 1, reporters: [{}], silent: true, setupFiles: ["scripts/mutate-setup.ts"] },
+    {
+      watch: false,
+      bail: 1,
+      maxWorkers: 1,
+      reporters: [{}],
+      silent: true,
+      setupFiles: ["scripts/mutate-setup.ts"],
+      sequence: { sequencer: QuickFirst },
+    },
     {
       plugins: [
         {
@@ -78,6 +95,7 @@ async function serve(folder: string): Promise<void> {
     const run = await vitest.runTestSpecifications(tests, false);
     // The answer also names the tests of earlier runs, as they were then.
     const now = run.testModules.filter((module) => tests.some(({ moduleId }) => moduleId === module.moduleId));
+    if (task === undefined) for (const module of now) TOOK.set(module.moduleId, module.diagnostic().duration);
     return run.unhandledErrors.length > 0 || now.some((module) => !module.ok());
   };
   process.on("message", async (sent: Task | "untouched") => {
