@@ -7,4 +7,3 @@ export * from "./request-page.ts";
 export * from "./sheet.ts";
 export type { SheetDates } from "./sheet-columns.ts";
 export type * from "./sheet-types.ts";
-export { nameOnSheet } from "./who.ts";

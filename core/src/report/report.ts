@@ -8,14 +8,13 @@ import {
   type RecordFold,
   type SetRecord,
 } from "../measures/index.ts";
-import type { Json, Reason, Stroke } from "../model/index.ts";
+import { type Json, nameOnSheet, type Reason, type Stroke } from "../model/index.ts";
 import { mayPrint } from "../offer/index.ts";
 import { type PlannedPerson, personPage, sessionDays } from "../revise/index.ts";
 import { drawStrokes, PRINTED, svgOf } from "../sign/index.ts";
 import { en, type Messages, namesFrom, sayReason } from "../text/index.ts";
 import { drawPressure } from "./pressure-picture.ts";
 import type { Report, ReportKind, ReportPart } from "./report-types.ts";
-import { nameOnSheet } from "./who.ts";
 
 export interface ReportInput {
   readonly person: PlannedPerson;
@@ -51,7 +50,7 @@ export function reportFor({ person, kind, paper, coach }: ReportInput, words: Me
   const page = personPage(person);
   const record = foldRecord(person.events);
   const { name: full, born } = person.person;
-  const name = kind === "person" ? nameOnSheet(full) : full;
+  const name = kind === "person" ? nameOnSheet(person.person) : full;
   const say = words.report;
   const date = words.sheet.shortDay;
   const all: Facts = { person, page, record, words, kind };

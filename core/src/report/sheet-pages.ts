@@ -1,6 +1,7 @@
 import { printDay } from "../day.ts";
 import {
   type Catalogue,
+  nameOnSheet,
   type Person,
   type Place,
   type Plan,
@@ -12,7 +13,6 @@ import type { Messages } from "../text/index.ts";
 import type { Column } from "./sheet-columns.ts";
 import { blockRows, conditioningRows, type RowContext, warmUpRows } from "./sheet-rows.ts";
 import type { SheetPage, SheetWeek } from "./sheet-types.ts";
-import { nameOnSheet } from "./who.ts";
 
 /** Movements that a page holds beside warm-up and foot, in the smallest type. */
 const MOST_SLOTS = 8;
@@ -88,11 +88,7 @@ export function pagesOf(input: PageInput, columns: readonly Column[], words: Mes
     const foot = [sheet.stop, sheet.write, ...(hasSides ? [sheet.sides] : []), sheet.first];
     return {
       title: part === 0 ? title : sheet.continued(title),
-      left: [
-        nameOnSheet(person.name),
-        `${programme.title}, ${sheet.weeks(columns.map(({ week }) => week))}`,
-        place.name,
-      ],
+      left: [nameOnSheet(person), `${programme.title}, ${sheet.weeks(columns.map(({ week }) => week))}`, place.name],
       right: [sheet.minutes(low, high), ...screened],
       weeks: columns.map((column) => weekOf(column, words)),
       rows,

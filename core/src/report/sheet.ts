@@ -1,11 +1,10 @@
 import type { Day } from "../day.ts";
-import type { Reason } from "../model/index.ts";
+import { nameOnSheet, type Reason } from "../model/index.ts";
 import { mayPrint } from "../offer/index.ts";
 import { en, type Messages } from "../text/index.ts";
 import { columnsOf, type SheetDates, sideBySide } from "./sheet-columns.ts";
 import { type PageInput, pagesOf } from "./sheet-pages.ts";
 import type { Sheet } from "./sheet-types.ts";
-import { nameOnSheet } from "./who.ts";
 
 export interface SheetInput extends PageInput {
   readonly paper: Sheet["paper"];
@@ -46,6 +45,6 @@ export function sheetFor(input: SheetInput, words: Messages = en): SheetAnswer {
     return sideBySide(columns).flatMap((together) => pagesOf(input, together, words));
   });
   const { movement, date } = words.sheet;
-  const title = words.sheet.documentTitle(nameOnSheet(person.name), programme.title);
+  const title = words.sheet.documentTitle(nameOnSheet(person), programme.title);
   return { ok: true, sheet: { lang: "en", paper, title, words: { movement, date }, pages } };
 }

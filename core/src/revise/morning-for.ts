@@ -1,7 +1,14 @@
 import type { Morning, MorningItem, MorningPerson } from "../api/index.ts";
 import { type Day, printDay } from "../day.ts";
 import { type Decided, lightDose, occurrencesOf, slotHistory, slotsIn } from "../measures/index.ts";
-import type { Patch, PlanSlot, Reason, SlotKey, StandingRule } from "../model/index.ts";
+import {
+  nameOnRoster,
+  type Patch,
+  type PlanSlot,
+  type Reason,
+  type SlotKey,
+  type StandingRule,
+} from "../model/index.ts";
 import { titleOf, type Waiting } from "../progress/index.ts";
 import { leftBy } from "./by-rule.ts";
 import type { PlannedPerson } from "./situation.ts";
@@ -49,7 +56,7 @@ function rowOf(view: View, day: Day, rules: readonly StandingRule[]): MorningPer
   const { person, days, waiting } = view;
   const coming = days.find((one) => one.day === day);
   return {
-    person: { id: person.person.id, name: person.person.name },
+    person: { id: person.person.id, name: nameOnRoster(person.person) },
     ...(coming === undefined ? {} : { today: { from: coming.from, title: coming.occurrence.session.title } }),
     items: waiting.map((one) => itemOf(view, one, rules)),
     ...watchedOf(view),
@@ -129,7 +136,7 @@ function decidedOf(view: View, { id, kind, by, patch, proposal }: Decided): Morn
   const { person } = view.person;
   return {
     id,
-    person: { id: person.id, name: person.name },
+    person: { id: person.id, name: nameOnRoster(person) },
     kind,
     by,
     title: decisionTitle(view, (patch ?? proposal?.patch)!),

@@ -6,6 +6,7 @@ import {
   DECISION_KINDS,
   type ExerciseId,
   mergeEvents,
+  nameOnRoster,
   type Patch,
   type PlanSlot,
   type StandingRule,
@@ -29,7 +30,7 @@ export function personPage(person: PlannedPerson, rules: readonly StandingRule[]
     day: printDay(person.today),
     person: {
       id: person.person.id,
-      name: person.person.name,
+      name: nameOnRoster(person.person),
       units: person.person.units,
       programme: programme.title,
     },
@@ -117,7 +118,7 @@ export function personLine(person: PlannedPerson): PeopleOutput["people"][number
   const next = days.find(({ occurrence, day }) => day >= person.today && !recorded.has(occurrence.id));
   return {
     id: person.person.id,
-    name: person.person.name,
+    name: nameOnRoster(person.person),
     programme: person.programme.title,
     ...(Number.isFinite(last) ? { last: printDay(last as PlannedPerson["today"]) } : {}),
     ...(next === undefined

@@ -1,6 +1,7 @@
 import {
   type Catalogue,
   canonicalJson,
+  nameOnRoster,
   type Plan,
   type PlanSession,
   type PlanSlot,
@@ -49,7 +50,7 @@ function sessionWords(session: PlanSession, units: MassUnit, reasons: boolean, c
 
 /** A plan in words: its notes, and the first week of each phase. */
 export function planWords({ person, programme, plan, catalogue }: Planned, reasons: boolean): string {
-  const head = `${person.name}: ${programme.programme.title}`;
+  const head = `${nameOnRoster(person)}: ${programme.programme.title}`;
   const notes = plan.notes.map((note) => `  ${sayReason(note, namesFrom(catalogue))}`);
   const phases = plan.phases.flatMap((phase) => {
     const { must, want, bound, proven } = phase.score;

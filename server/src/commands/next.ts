@@ -1,5 +1,5 @@
 import { CATALOGUE } from "@stave/core/exercises";
-import type { Problem } from "@stave/core/model";
+import { nameOnRoster, type Problem } from "@stave/core/model";
 import { type LightNext, type NextDoses, nextDoses, type PlannedPerson, type SlotNext } from "@stave/core/revise";
 import { en, namesFrom, sayReason } from "@stave/core/text";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
@@ -42,7 +42,7 @@ function nobody({ person, data }: NextOptions, everybody: readonly PlannedPerson
 }
 
 function personWords({ person }: PlannedPerson, { day, slots, light, session }: NextDoses): string {
-  const head = `${person.name}, ${en.print.date(day)}`;
+  const head = `${nameOnRoster(person)}, ${en.print.date(day)}`;
   const tells = session?.tells[0];
   const most =
     session === undefined || tells === undefined
