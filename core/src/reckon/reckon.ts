@@ -61,12 +61,15 @@ export function reckon(name: string, answers: readonly string[]): ReckonResult {
   const words = new Map<string, string>();
   const lists = new Map<string, Listed>();
   const given: Record<string, string> = {};
+  const tried = new Set<string>();
   if (answers.length > MOST_ANSWERS)
     problems.push(problem("reckon/too-many", [], `${answers.length}`, `at most ${MOST_ANSWERS}`));
   for (const answer of answers.slice(0, MOST_ANSWERS)) {
     const read = readAnswer(reckoning, answer, given);
-    if ("code" in read) problems.push(read);
-    else {
+    if ("code" in read) {
+      problems.push(read);
+      tried.add(String(read.at[0]));
+    } else {
       given[read.key] = read.text;
       if (typeof read.value === "string") words.set(read.key, read.value);
       else if ("list" in read.value) lists.set(read.key, read.value);
@@ -74,7 +77,7 @@ export function reckon(name: string, answers: readonly string[]): ReckonResult {
     }
   }
   for (const { key, optional, ...asked } of reckoning.asks)
-    if (!optional && !(key in given))
+    if (!optional && !(key in given) && !tried.has(key))
       problems.push(problem("reckon/missing", [key], undefined, allowedOf({ key, ...asked } as Asked)));
   if (problems.length > 0) return { ok: false, problems };
   const all = givenBy(quantities, words, lists);
@@ -147,7 +150,7 @@ function allowedOf(asked: Asked): string {
   if ("mostBytes" in asked) return `up to ${asked.mostBytes} bytes, two hexadecimal figures each`;
   if ("list" in asked) return asked.list === "plates" ? "15 kg: 1; 10 kg: 2" : "2; 4; 6 kg, 5–30 kg by 5";
   const units = Object.keys(DIMENSIONS[asked.dimension]);
-  return units.length === 0 ? "a number" : units.map((unit) => `a number with ${unit}`).join(", ");
+  return units.length === 0 ? "a number" : `a number with ${units.join(", ")}`;
 }
 
 function problem(

@@ -25,12 +25,12 @@ function lines(reasons: readonly Reason[]): readonly string[] {
 function words(
   person: string,
   consents: ReturnType<typeof consentsOn>,
-  { screening, because, locked, ruleSet }: Screened,
+  { screening, readiness, because, locked, ruleSet }: Screened,
 ): string {
-  const { outcome, on, until, by, agreed } = screening;
+  const { on, until, by, agreed } = screening;
   const agreement = agreed === undefined ? "" : `, agreed by ${agreed.who} on ${en.print.date(printDay(agreed.on))}`;
   return [
-    `${person}: ${en.words.outcomes[outcome]}${agreement}.`,
+    `${person}: ${en.words.readinesses[readiness]}${agreement}.`,
     `Asked on ${en.print.date(printDay(on))} by ${by}; stands until ${en.print.date(printDay(until))}, or until something is new.`,
     ...lines(because),
     ...lines(locked),

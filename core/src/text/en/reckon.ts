@@ -164,7 +164,7 @@ export const cautions = {
   bmi: "It diagnoses nothing.",
   waist: "It diagnoses nothing.",
   skinfolds: "A figure to watch, with its error, and no diagnosis; folds read low on average.",
-  tape: "A figure to watch, with its error, and no diagnosis.",
+  tape: "Men's waist is taken at the navel, women's at the narrowest. A figure to watch, with its error, and no diagnosis.",
   "resting-energy": "Equations were made on groups; meals for an illness are a dietitian's work.",
   "daily-energy": "Made for groups and wide for one person; meals for an illness are a dietitian's work.",
   food: "General guidance for healthy adults, wide for one person; a plan of meals, and food in any illness, is a dietitian's work.",

@@ -3,7 +3,6 @@ import type {
   Goal,
   Lane,
   Muscle,
-  Outcome,
   Pattern,
   Severity,
   Statement,
@@ -11,7 +10,7 @@ import type {
   StressTag,
 } from "../../model/index.ts";
 import { MUSCLES, PATTERNS } from "../../model/index.ts";
-import type { Before } from "../../screen/index.ts";
+import type { Before, Readiness } from "../../screen/index.ts";
 
 /** In English these are called what the files call them; another language has words of its own. */
 function asWritten<Name extends string>(names: readonly Name[]): Readonly<Record<Name, string>> {
@@ -47,11 +46,14 @@ export const goals: Readonly<Record<Goal, string>> = {
   power: "power",
 };
 
-export const outcomes: Readonly<Record<Outcome, string>> = {
-  "no reason found": "no reason found to ask a doctor first",
+/** What the published logic says, where it says more than the outcome. */
+export const readinesses: Readonly<Record<Readiness, string>> = {
   "start light to moderate": "start light to moderate",
-  "ask a doctor first": "ask a doctor first",
-  stop: "stop",
+  "ask a doctor before starting": "ask a doctor first",
+  "go on": "no reason found to ask a doctor first",
+  "go on, moderate at most": "go on, moderate work at most",
+  "ask a doctor before vigorous": "go on, moderate work at most; ask a doctor before vigorous work",
+  "stop and ask a doctor": "stop, and ask a doctor",
 };
 
 /** What a person, or their clinician, has stated. Shown to coaches who may see it, never on sheets or feeds. */
