@@ -106,6 +106,7 @@ async function serve(folder: string): Promise<void> {
     const noticed = (await fails(beside)) || (await fails(others));
     process.send?.(noticed ? "noticed" : "missed");
   });
+  process.on("disconnect", () => process.exit());
   process.send?.("ready");
 }
 
