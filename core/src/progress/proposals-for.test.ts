@@ -1,0 +1,160 @@
+import { describe, expect, test } from "vitest";
+import { day } from "../day.ts";
+import type { Decided } from "../measures/index.ts";
+import { madeUpExercise, reps, type SlotTrained, setDone, slotTrained } from "../testing/index.ts";
+import { dosesFor, proposalsFor } from "./index.ts";
+
+const kg = (value: number) => ({ value, unit: "kg" }) as const;
+const squat = madeUpExercise({ id: "squat", loadMeaning: "stack", needs: [["leg press"]], stress: { knee_deep: 1 } });
+const form = (id: string, knee: boolean) => madeUpExercise({ id, stress: knee ? { knee_deep: 1 } : {} });
+/** Passed by two in both sessions, so that the next load is earned. */
+const trained = (more: Partial<SlotTrained> = {}) =>
+  slotTrained({
+    exercise: squat,
+    set: reps({ from: 8, to: 10 }),
+    sets: 2,
+    load: 50,
+    place: { equipment: { "leg press": 1 }, stacks: { "leg press": { unit: "kg", pins: [45, 50, 53] } } },
+    did: [
+      [0, { ...setDone(12), load: kg(50) }],
+      [3, { ...setDone(12), load: kg(50) }],
+    ],
+    today: 4,
+    ...more,
+  });
+const knee = (howMuch: number, session = 1) => ({ hurts: { [session]: { where: "knee", howMuch } } });
+const codes = (reasons: readonly { readonly code: string }[]) => reasons.map(({ code }) => code);
+
+describe("what waits for the coach", () => {
+  test("an earned step: what, with what it rests, from which record and by which code", () => {
+    const [item, ...more] = proposalsFor(trained());
+    expect(more).toEqual([]);
+    expect(item).toMatchObject({
+      stop: false,
+      slot: { key: "it" },
+      title: { code: "progress/go-to-load", data: { from: kg(50), to: kg(53), percent: 6 } },
+      proposal: { patch: { slot: "it", change: "load", load: kg(53) }, cut: { phone: 4 }, engine: "1" },
+    });
+    expect(item!.proposal.proposal).toMatch(/^proposal-.+/);
+    expect(item).not.toHaveProperty("certainty");
+  });
+
+  test("the same evidence gives the same name; of another person, or on other evidence, it is another", () => {
+    const name = (input: ReturnType<typeof trained>) => proposalsFor(input)[0]!.proposal.proposal;
+    expect(name(trained())).toBe(name(trained({ today: 5 })));
+    const input = trained();
+    expect(name({ ...input, person: { ...input.person, id: "somebody-else" } })).not.toBe(name(input));
+    const did = [
+      [0, { ...setDone(12), load: kg(50) }],
+      [3, { ...setDone(13), load: kg(50) }],
+    ] as const;
+    expect(name(trained({ did }))).not.toBe(name(input));
+  });
+
+  test("what was decided does not come again", () => {
+    const input = trained();
+    const [{ proposal }] = proposalsFor(input) as [ReturnType<typeof proposalsFor>[number]];
+    const decided = (name: string): Decided => ({
+      id: "word",
+      n: 9,
+      at: 0,
+      by: "Imke",
+      kind: "refused",
+      proposal: { ...proposal, proposal: name },
+      cut: input.record.cut,
+    });
+    const after = (name: string) => proposalsFor({ ...input, record: { ...input.record, decisions: [decided(name)] } });
+    expect(after(proposal.proposal)).toEqual([]);
+    expect(after("proposal-other")).toHaveLength(1);
+  });
+
+  test("only of the phase that runs", () => {
+    const input = trained();
+    expect(proposalsFor({ ...input, plan: { ...input.plan, firmTo: { phase: "later" } } })).toEqual([]);
+  });
+
+  test("nothing rises of a form that the person may not do", () => {
+    const stressed = { ...squat, stress: { knee_deep: 3 } } as const;
+    expect(proposalsFor(trained({ exercise: stressed }))).toHaveLength(1);
+    expect(proposalsFor(trained({ exercise: stressed, person: { cannot: ["knee_deep"] } }))).toEqual([]);
+  });
+});
+
+describe("where it hurts", () => {
+  test("a pause comes in place of the step, with up to three forms that the pain does not bear on", () => {
+    const offer = [form("a", false), form("b", true), form("c", false), form("d", false), form("e", false)];
+    const [item, ...more] = proposalsFor(trained({ ...knee(4), offer }));
+    expect(more).toEqual([]);
+    expect(item).toMatchObject({ stop: true, title: { code: "progress/pause" }, refused: [] });
+    expect(item!.proposal.patch).toEqual({ slot: "it", change: "pause" });
+    expect(codes(item!.proposal.evidence)).toEqual(["progress/pain"]);
+    expect(item!.others).toEqual(["a", "c", "d"].map((exercise) => ({ slot: "it", change: "exercise", exercise })));
+  });
+
+  test("a sign to stop pauses everything, and no other form is put beside it", () => {
+    const hurts = { 1: { where: "chest", howMuch: 2 } };
+    const [item] = proposalsFor(trained({ hurts, offer: [form("a", false)] }));
+    expect(item).toMatchObject({
+      stop: true,
+      title: { code: "progress/pause-all", data: { where: "chest" } },
+      others: [],
+    });
+  });
+
+  test("what the way up says while it waits is nothing, with the pain beside it", () => {
+    const [dose] = dosesFor(trained(knee(4)));
+    expect(dose!.next).toMatchObject({ kind: "stay", refused: [{ code: "progress/pain" }] });
+    expect(dose).toMatchObject({ way: "reps then load", slot: { key: "it" }, exercise: { id: "squat" } });
+  });
+});
+
+describe("a pain that may go on", () => {
+  const watched = {
+    person: {
+      cautions: [
+        { tag: "knee_deep", ceiling: 2, from: day("2027-01-01"), recheck: day("2027-12-01"), who: "Dr Example" },
+      ],
+    },
+  } as const;
+  const next = (more: Partial<SlotTrained>) => dosesFor(trained({ ...watched, ...more }))[0]!.next;
+
+  test("holds the load until the next morning is known, and says so", () => {
+    const held = next(knee(3));
+    expect([held.kind, codes(held.refused)]).toEqual(["stay", ["progress/pain", "progress/morning-unanswered"]]);
+    expect(next({ ...knee(3), mornings: { 1: [3, 1] } }).kind).toBe("up");
+  });
+
+  test("before the sessions on which the step rests it holds nothing", () => {
+    const did = [
+      [0, { ...setDone(9), load: kg(50) }],
+      [3, { ...setDone(12), load: kg(50) }],
+      [6, { ...setDone(12), load: kg(50) }],
+    ] as const;
+    expect(next({ ...knee(3, 0), did, today: 7 }).kind).toBe("up");
+    expect(next({ ...knee(3, 1), did, today: 7 }).kind).toBe("stay");
+  });
+
+  test("above the usual the morning after, the dose goes down, and what was earned is refused", () => {
+    const down = next({ ...knee(3), mornings: { 1: [6, 1] } });
+    expect(down).toMatchObject({ kind: "down", patch: { change: "load", load: kg(45) } });
+    expect(codes(down.evidence)).toEqual(["progress/pain", "progress/morning-above"]);
+    expect(codes(down.refused)).toContain("progress/two-for-two");
+    expect(down.since).toBe(trained({ ...watched, ...knee(3) }).record.hurts[0]!.n);
+  });
+
+  test("where nothing is easier, it stays, and both are told", () => {
+    const place = { equipment: { "leg press": 1 }, stacks: { "leg press": { unit: "kg", pins: [50, 53] } } } as const;
+    const stays = next({ ...knee(3), mornings: { 1: [6, 1] }, place });
+    expect(stays.kind).toBe("stay");
+    expect(codes(stays.refused)).toEqual(expect.arrayContaining(["progress/two-for-two", "progress/morning-above"]));
+  });
+
+  test("where nothing was earned, a morning above takes the dose down all the same; an unknown one holds nothing", () => {
+    const did = [
+      [0, { ...setDone(9), load: kg(50) }],
+      [3, { ...setDone(9), load: kg(50) }],
+    ] as const;
+    expect(next({ ...knee(3), did, mornings: { 1: [6, 1] } })).toMatchObject({ kind: "down", refused: [] });
+    expect(next({ ...knee(3), did })).toMatchObject({ kind: "stay", refused: [] });
+  });
+});
