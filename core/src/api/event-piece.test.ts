@@ -121,3 +121,12 @@ describe("events from outside", () => {
     expect([0, 1, MOST_EVENTS, MOST_EVENTS + 1].map(batch)).toEqual([false, true, true, false]);
   });
 });
+
+test("a run names its session and its name, a level that there is, and what ended it", () => {
+  const of = { plan: "p", session: "ground/1/a", slot: "run" };
+  const ran = (data: object, about: object = of) => good({ ...SET, kind: "ran", of: about, data });
+  expect(ran({ level: 2, end: "breath" })).toBe(true);
+  expect(ran({ level: 2, end: "breath" }, { plan: "p", session: "ground/1/a" })).toBe(false);
+  for (const data of [{ level: 0, end: "done" }, { level: 10, end: "done" }, { level: 2, end: "tired" }, { level: 2 }])
+    expect(ran(data)).toBe(false);
+});

@@ -9,6 +9,8 @@ import {
   OUTSIDE_WORK,
   type Patch,
   type Proposal,
+  RUN_ENDS,
+  RUN_WALK_BOUNDS,
   type SetDone,
   type StaveEvent,
   SWAP_CAUSES,
@@ -55,6 +57,7 @@ export const setDonePiece: z.ZodType<SetDone> = z.strictObject({
 
 /** A week of a plan: phase/week. */
 const weekPiece = namePiece.refine((week) => /^[^/]+\/[1-9]\d?$/.test(week));
+const levelPiece = z.int().min(RUN_WALK_BOUNDS.from).max(RUN_WALK_BOUNDS.to);
 
 const patchPiece: z.ZodType<Patch> = z.discriminatedUnion("change", [
   z.strictObject({
@@ -80,6 +83,7 @@ const patchPiece: z.ZodType<Patch> = z.discriminatedUnion("change", [
     lighter: z.exactOptional(z.literal(true)),
   }),
   z.strictObject({ slot: namePiece, change: z.literal("full week"), week: weekPiece }),
+  z.strictObject({ slot: namePiece, change: z.literal("run-walk"), level: levelPiece }),
 ]);
 
 const cutPiece: z.ZodType<Cut> = z.record(namePiece, counterPiece).refine((cut) => Object.keys(cut).length <= 200);
@@ -107,6 +111,7 @@ const DATA: { readonly [Kind in EventKind]: z.ZodType<EventData[Kind]> } = {
   "session-started": nothing,
   "set-done": setDonePiece,
   "set-left-out": notDone,
+  ran: z.strictObject({ level: levelPiece, end: z.enum(RUN_ENDS) }),
   hurt: z.strictObject({ where: namePiece, howMuch: painPiece }),
   swapped: z.strictObject({ from: namePiece, to: namePiece, because: z.enum(SWAP_CAUSES) }),
   "session-ended": z.strictObject({ early: z.boolean() }),
@@ -175,6 +180,8 @@ export const eventPiece: z.ZodType<StaveEvent> = z
       ctx.addIssue({ code: "custom", path: ["data", ...issue.path], message: issue.message });
     if (OF_A_SET.has(event.kind) && (event.of?.slot === undefined || event.of.set === undefined))
       ctx.addIssue({ code: "custom", path: ["of"], message: "A set names its session, its slot and its number" });
+    if (event.kind === "ran" && event.of?.slot === undefined)
+      ctx.addIssue({ code: "custom", path: ["of"], message: "A run names its session and its name" });
     if (OF_A_SESSION.has(event.kind) && event.of === undefined)
       ctx.addIssue({ code: "custom", path: ["of"], message: "Name the session" });
     if (event.kind === "struck" && event.replaces === undefined)

@@ -6,6 +6,7 @@ import {
   type Plan,
   type PlanSession,
   type PlanSlot,
+  RUN_WALK_BOUNDS,
   type SetDose,
   type Span,
 } from "../model/index.ts";
@@ -105,6 +106,7 @@ export const planSessionPiece: z.ZodType<PlanSession> = z.strictObject({
         exercise: namePiece,
         dose: dosePiece,
         effort: z.enum(["easy", "steady", "hard"]),
+        run: z.exactOptional(z.strictObject({ slot: namePiece, level: between(RUN_WALK_BOUNDS) })),
         pulse: z.exactOptional(
           z.strictObject({ from: beatsPiece, to: beatsPiece, miss: z.int().min(0).max(MOST_BEATS) }),
         ),

@@ -1,9 +1,9 @@
 import { blockSeconds, sessionSeconds } from "../measures/index.ts";
-import { canonicalJson, type Programme, type Session, slotsOf } from "../model/index.ts";
+import { type Conditioning, canonicalJson, type Programme, type Session, slotsOf } from "../model/index.ts";
 import type { Admit } from "../offer/index.ts";
 import { weeklyRows } from "./bands.ts";
 import { admitFor, choicesFor, type FitContext } from "./candidates.ts";
-import { conditioningDoses, type EasyItem, easyItem, easyWarmUp } from "./easy-work.ts";
+import { afterWork, conditioningDoses, type EasyItem, easyWarmUp } from "./easy-work.ts";
 import { type FitMemory, type Remembered, remember, slotText, taskText } from "./memory.ts";
 import { type BlockChoices, blockTask, TYPICAL_PER_UNIT } from "./options.ts";
 import { solve } from "./search.ts";
@@ -28,7 +28,11 @@ export interface SessionChoices {
   readonly session: Session;
   readonly warmup: readonly EasyItem[];
   readonly blocks: readonly BlockChoices[];
-  readonly conditioning: readonly { readonly item: EasyItem; readonly effort: "easy" | "steady" | "hard" }[];
+  readonly conditioning: readonly {
+    readonly asked: Conditioning;
+    readonly item: EasyItem;
+    readonly effort: "easy" | "steady" | "hard";
+  }[];
 }
 
 /** The task and everything needed to read its answer. Blocks of the task: work, then conditioning, by session. */
@@ -62,8 +66,8 @@ function sessionChoices(
       return { kind, slots, ramps, ...(restS === undefined ? {} : { restS }) };
     }),
     conditioning: (session.conditioning ?? []).flatMap((asked) => {
-      const item = easyItem(context, admit, asked);
-      return item === undefined ? [] : [{ item, effort: item.effort ?? asked.effort }];
+      const item = afterWork(context, admit, asked);
+      return item === undefined ? [] : [{ asked, item, effort: item.effort ?? asked.effort }];
     }),
   };
 }
@@ -83,8 +87,7 @@ function warmUpSeconds(warmup: readonly EasyItem[]): number {
 }
 
 function conditioningOptions(session: SessionChoices, at: number): readonly Option[] {
-  const { item } = session.conditioning[at]!;
-  const asked = session.session.conditioning![at]!;
+  const { asked, item } = session.conditioning[at]!;
   return conditioningDoses(asked, item.dose).map(({ part, dose }, rank): Option => {
     const took =
       dose === undefined ? undefined : blockSeconds("straight", [{ exercise: item.exercise, dose }], undefined, 0);
@@ -130,8 +133,7 @@ export function build(input: FitInput): Built {
       );
       return { ...task, session: number };
     }),
-    ...session.conditioning.map(({ item }, at): BlockTask => {
-      const asked = session.session.conditioning![at]!;
+    ...session.conditioning.map(({ asked, item }, at): BlockTask => {
       const task = remember(
         known?.blocks,
         () => canonicalJson([asked, item.exercise.id, item.dose]),

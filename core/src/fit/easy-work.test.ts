@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../day.ts";
-import type { Conditioning, Exercise, Person, Place } from "../model/index.ts";
+import { conditioningDose } from "../measures/index.ts";
+import { type Conditioning, type Dose, type Exercise, type Person, type Place, printDose } from "../model/index.ts";
 import {
   hold,
   madeUpCatalogue,
@@ -107,8 +108,20 @@ describe("an easy item", () => {
 });
 
 describe("how much of a conditioning block may be given", () => {
-  const item = (dose: Conditioning["dose"]): Conditioning => ({ do: "walk", dose, effort: "easy" });
-  const parts = (dose: Conditioning["dose"]) => conditioningDoses(item(dose), dose);
+  test("of running and walking in turn all bouts, half of them, or none", () => {
+    const run: Conditioning = { slot: "run", runWalk: 3, do: "run", effort: "steady" };
+    const dose = conditioningDose(run);
+    expect(conditioningDoses(run, dose).map((each) => each.dose?.sets.length)).toEqual([7, 4, undefined]);
+    const last: Conditioning = { ...run, runWalk: 9 };
+    expect(conditioningDoses(last, conditioningDose(last)).map((each) => each.dose && printDose(each.dose))).toEqual([
+      "1 × 30 min",
+      "1 × 15 min",
+      undefined,
+    ]);
+  });
+
+  const item = (dose: Dose): Conditioning => ({ do: "walk", dose, effort: "easy" });
+  const parts = (dose: Dose) => conditioningDoses(item(dose), dose);
 
   test("all, half of its time, or none", () => {
     const dose = sets(1, timeOf({ from: 600, to: 900 }));

@@ -1,4 +1,5 @@
-import type { Catalogue, Conditioning, Dose, Exercise, ExerciseId, Reason, WarmUp } from "../model/index.ts";
+import { atAStretch, conditioningDose } from "../measures/index.ts";
+import type { Catalogue, Conditioning, Dose, Exercise, ExerciseId, Reason, RunWalk, WarmUp } from "../model/index.ts";
 import type { Admit } from "../offer/index.ts";
 import type { FitContext } from "./candidates.ts";
 import { doseFor } from "./dose-for.ts";
@@ -82,11 +83,29 @@ export function easyWarmUp(
   });
 }
 
-/** The parts of a conditioning block's time that fit may give: all, half, none. */
+/** Conditioning for one person. Where another form takes the place of a run, it is done at a stretch. */
+export function afterWork(context: FitContext, admit: Admit, asked: Conditioning): EasyItem | undefined {
+  const dose = conditioningDose(asked);
+  const item = easyItem(context, admit, { ...asked, dose });
+  if (item === undefined || !("runWalk" in asked) || item.exercise.id === asked.do) return item;
+  const admission = admit(item.exercise, atAStretch(dose), asked.effort);
+  return { ...item, dose: admission.ok ? admission.dose : atAStretch(item.dose) };
+}
+
+/** Whether what a person does is the run that was asked, and not another form in its place. */
+export function isRun(asked: Conditioning, { exercise }: Pick<EasyItem, "exercise">): asked is RunWalk {
+  return "runWalk" in asked && exercise.id === asked.do;
+}
+
+/** The parts of a conditioning block's time that fit may give: all, half, none; of a run half the bouts. */
 export function conditioningDoses(
   item: Conditioning,
   dose: Dose,
 ): readonly { readonly part: "all" | "half" | "none"; readonly dose?: Dose }[] {
+  if (dose.sets.length > 1 && "runWalk" in item) {
+    const half = dose.sets.slice(0, Math.ceil(dose.sets.length / 2));
+    return [{ part: "all", dose }, { part: "half", dose: { ...dose, sets: half } }, { part: "none" }];
+  }
   const halves = dose.sets.map((set) =>
     set.amount.kind === "time"
       ? {
@@ -98,7 +117,7 @@ export function conditioningDoses(
         }
       : set,
   );
-  const timed = item.dose.sets.some((set) => set.amount.kind === "time");
+  const timed = dose.sets.some((set) => set.amount.kind === "time");
   return [
     { part: "all", dose },
     ...(timed ? [{ part: "half", dose: { ...dose, sets: halves } } as const] : []),

@@ -9,7 +9,7 @@ import {
 } from "../model/index.ts";
 import { type Built, build, type FitInput, solveBuilt } from "./build.ts";
 import type { Candidate, SlotChoices } from "./candidates.ts";
-import { conditioningDoses, type EasyItem } from "./easy-work.ts";
+import { conditioningDoses, type EasyItem, isRun } from "./easy-work.ts";
 import { doseWithSets, fullWeek } from "./options.ts";
 import { score } from "./score.ts";
 import { optionsOf, type Pick, type PlacedLine, type Solution } from "./task.ts";
@@ -39,6 +39,8 @@ export interface FittedSession {
     readonly exercise: Exercise;
     readonly dose: Dose;
     readonly effort: "easy" | "steady" | "hard";
+    /** Of running and walking in turn. */
+    readonly run?: { readonly slot: SlotKey; readonly level: number };
     readonly why: readonly Reason[];
   }[];
 }
@@ -88,11 +90,12 @@ export function readChoice(input: FitInput, built: Built, choice: readonly Pick[
         const kind = filled < 2 ? "straight" : block.kind;
         return { kind, slots, ...(kind === "straight" || block.restS === undefined ? {} : { restS: block.restS }) };
       }),
-      conditioning: conditioning.flatMap(({ item, effort }, index) => {
+      conditioning: conditioning.flatMap(({ asked, item, effort }) => {
         const cut = next()[0]!.lines[0]?.data["part"] ?? "all";
-        const asked = session.conditioning![index]!;
         const dose = conditioningDoses(asked, item.dose).find((each) => each.part === cut)?.dose;
-        return dose === undefined ? [] : [{ exercise: item.exercise, dose, effort, why: item.why }];
+        if (dose === undefined) return [];
+        const run = isRun(asked, item) ? { run: { slot: asked.slot, level: asked.runWalk } } : {};
+        return [{ exercise: item.exercise, dose, effort, ...run, why: item.why }];
       }),
     }),
   );

@@ -1,5 +1,6 @@
 import type { Session } from "../model/index.ts";
 import { askedAmount } from "./asked-amount.ts";
+import { conditioningDose } from "./conditioning-dose.ts";
 
 /** A minute of hard work counts as so many of moderate work. Source: who2020, from 75 and 150 minutes. */
 export const HARD_MINUTE_COUNTS = 2;
@@ -17,7 +18,7 @@ export interface ActivityMinutes {
 
 /**
  * Minutes of conditioning that the sessions of a week ask for. Warm-up and work are left out. Rests between bouts do not
- * count.
+ * count; the walks between bouts of running do, as moderate.
  *
  * @source who2020
  * @example
@@ -25,8 +26,11 @@ export interface ActivityMinutes {
  */
 export function activityMinutes(sessions: readonly Session[]): ActivityMinutes {
   let [moderate, vigorous, unknown] = [0, 0, 0];
-  for (const { dose, effort } of sessions.flatMap((session) => session.conditioning ?? [])) {
-    for (const { amount } of dose.sets) {
+  for (const item of sessions.flatMap((session) => session.conditioning ?? [])) {
+    const { effort } = item;
+    const { sets, restS = 0 } = conditioningDose(item);
+    if ("runWalk" in item) moderate += ((sets.length - 1) * restS) / 60;
+    for (const { amount } of sets) {
       if (amount.kind !== "time") {
         unknown++;
         continue;

@@ -10,6 +10,7 @@ import {
   slotsOf,
   type WarmUp,
 } from "../model/index.ts";
+import { conditioningDose } from "./conditioning-dose.ts";
 import { isLight, lightDose } from "./light-week.ts";
 import { rampDose } from "./ramp.ts";
 
@@ -81,7 +82,7 @@ export function askedSession(session: Session, week: number, light: boolean): As
   return {
     warmup: askedWarmUp(session.warmup ?? [], blocks),
     blocks,
-    conditioning: (session.conditioning ?? []).map((item) => ({ exercise: item.do, dose: item.dose })),
+    conditioning: (session.conditioning ?? []).map((item) => ({ exercise: item.do, dose: conditioningDose(item) })),
   };
 }
 

@@ -13,7 +13,17 @@ import {
   type StaveEvent,
   standingEvents,
 } from "../model/index.ts";
-import type { Decided, HurtRecord, Reading, RecordFold, Said, SessionRecord, SetRecord, SlotRecord } from "./record.ts";
+import type {
+  Decided,
+  HurtRecord,
+  Reading,
+  RecordFold,
+  RunRecord,
+  Said,
+  SessionRecord,
+  SetRecord,
+  SlotRecord,
+} from "./record.ts";
 
 function is<Kind extends EventKind>(event: StaveEvent, kind: Kind): event is StaveEvent<Kind> {
   return event.kind === kind;
@@ -37,6 +47,7 @@ export function foldRecord(events: readonly StaveEvent[]): RecordFold {
   return {
     sessions,
     hurts: standing.flatMap(hurtOf),
+    runs: runsOf(standing),
     missed: lastOfEach(saidOf(standing, "missed")).filter(({ session }) => !done.has(session!)),
     ratings: lastOfEach(saidOf(standing, "rated")),
     outside: saidOf(standing, "outside"),
@@ -154,6 +165,17 @@ function saidOf<Kind extends SaidKind>(standing: readonly Standing[], kind: Kind
 function lastOfEach<Kind extends SaidKind>(said: readonly Said<Kind>[]): readonly Said<Kind>[] {
   const last = new Map(said.map((one) => [one.session, one]));
   return said.filter((one) => one.session !== undefined && last.get(one.session) === one);
+}
+
+/** @param standing in order */
+function runsOf(standing: readonly Standing[]): readonly RunRecord[] {
+  const runs = new Map<string, RunRecord>();
+  for (const { event, first } of standing) {
+    const { session, slot } = event.of ?? {};
+    if (!is(event, "ran") || session === undefined || slot === undefined) continue;
+    runs.set(`${session}\n${slot}`, { session, slot, ...event.data, at: first.at, n: first.n });
+  }
+  return [...runs.values()].sort((a, b) => a.n - b.n);
 }
 
 function hurtOf({ event, first }: Standing): readonly HurtRecord[] {

@@ -5,6 +5,7 @@ export * from "./asked-amount.ts";
 export * from "./asked-session.ts";
 export * from "./balance.ts";
 export * from "./block-seconds.ts";
+export * from "./conditioning-dose.ts";
 export * from "./exposures.ts";
 export * from "./fold-record.ts";
 export * from "./hard-muscles.ts";

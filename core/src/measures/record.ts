@@ -1,4 +1,4 @@
-import type { Cut, EventData, ExerciseId, Patch, Proposal, SlotKey, SwapCause } from "../model/index.ts";
+import type { Cut, EventData, ExerciseId, Patch, Proposal, RunEnd, SlotKey, SwapCause } from "../model/index.ts";
 import type { Load } from "../units.ts";
 
 /** What was read of one side of a set, or the whole of it; undefined where nobody touched the value. */
@@ -47,6 +47,17 @@ export interface HurtRecord {
   readonly device: string;
 }
 
+/** A run of a level of running and walking in turn. */
+export interface RunRecord {
+  readonly session: string;
+  /** The name of the run in the programme. */
+  readonly slot: SlotKey;
+  readonly level: number;
+  readonly end: RunEnd;
+  readonly at: number;
+  readonly n: number;
+}
+
 /** Something said, with when and by what it was said. */
 export interface Said<Kind extends "missed" | "rated" | "outside" | "next-morning" | "pressure" | "noted"> {
   readonly id: string;
@@ -92,6 +103,8 @@ export interface RecordFold {
   /** In the order of their first events. */
   readonly sessions: readonly SessionRecord[];
   readonly hurts: readonly HurtRecord[];
+  /** In order; the last word of each session and run. */
+  readonly runs: readonly RunRecord[];
   /** Sessions that were said not to have happened, and of which nothing was recorded. The last word of each. */
   readonly missed: readonly Said<"missed">[];
   /** The last word on each session. */

@@ -26,6 +26,13 @@ export function slotsIn(session: PlanSession): readonly PlanSlot[] {
   return session.blocks.flatMap(({ slots }) => slots);
 }
 
+/** @returns the runs of a session as slots of their own, with their levels */
+export function runsIn({ conditioning }: PlanSession): readonly { readonly slot: PlanSlot; readonly level: number }[] {
+  return conditioning.flatMap(({ exercise, dose, run }) =>
+    run === undefined ? [] : [{ slot: { key: run.slot, exercise, dose, why: [], offer: [] }, level: run.level }],
+  );
+}
+
 /** A recorded set beside what was asked of it. */
 export interface DoneSet extends SetRecord {
   /** Undefined for a set that nobody asked for. */

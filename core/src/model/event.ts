@@ -3,6 +3,7 @@ import type { Dose } from "./dose.ts";
 import type { ExerciseId } from "./exercise.ts";
 import type { Json } from "./finding.ts";
 import type { SlotKey } from "./programme.ts";
+import type { RunEnd } from "./run-walk.ts";
 import type { NotDone } from "./written-result.ts";
 
 /** Which set of which slot of which session of which plan revision an event is about. */
@@ -68,7 +69,8 @@ export type Patch =
       readonly lighter?: true;
     }
   /** A light week becomes a full one. */
-  | { readonly slot: SlotKey; readonly change: "full week"; readonly week: string };
+  | { readonly slot: SlotKey; readonly change: "full week"; readonly week: string }
+  | { readonly slot: SlotKey; readonly change: "run-walk"; readonly level: number };
 
 /** A cut through a person's events: the highest counter of every device that was seen. */
 export type Cut = Readonly<Record<string, number>>;
@@ -88,6 +90,8 @@ export interface EventData {
   readonly "session-started": Readonly<Record<string, never>>;
   readonly "set-done": SetDone;
   readonly "set-left-out": { readonly because?: NotDone };
+  /** How a run of a level of running and walking in turn ended. */
+  readonly ran: { readonly level: number; readonly end: RunEnd };
   /** `where` is one of HURT_PLACES, or other words; `howMuch` is 0 to 10. */
   readonly hurt: { readonly where: string; readonly howMuch: number };
   readonly swapped: {
@@ -135,6 +139,7 @@ export const RECORD_KINDS = [
   "session-started",
   "set-done",
   "set-left-out",
+  "ran",
   "hurt",
   "swapped",
   "session-ended",

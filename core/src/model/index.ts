@@ -46,6 +46,7 @@ export { DOWN_UNSAID, programmeJsonSchema, UP_UNSAID, wayUnsaid } from "./progra
 export * from "./pulse-message.ts";
 export * from "./read-problems.ts";
 export * from "./roster-read.ts";
+export * from "./run-walk.ts";
 export * from "./same-name.ts";
 export { SPAN_PROBLEMS } from "./span-text.ts";
 export * from "./standing-events.ts";

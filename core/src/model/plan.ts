@@ -62,6 +62,8 @@ export interface PlanSession {
     readonly exercise: ExerciseId;
     readonly dose: Dose;
     readonly effort: "easy" | "steady" | "hard";
+    /** Running and walking in turn: the name of the run and its level. Left out where another form took its place. */
+    readonly run?: { readonly slot: SlotKey; readonly level: number };
     /** Left out where the person's pulse is not known or a medicine slows the heart: then talking tells. */
     readonly pulse?: PulseZone;
   }[];

@@ -12,7 +12,7 @@ export const EDIT_PROBLEMS = ["edit/no-path", "edit/there", "edit/clash", "edit/
 
 /** A new name stands where a coach would look for it. */
 const ORDER =
-  "stave id key title version about goal status units weekly silence weeks light minutes slot pattern muscles first down up dose changes way note do or effort ramp pair round restS week check reason must gap sets warmup work conditioning sessions phases".split(
+  "stave id key title version about goal status units weekly silence weeks light minutes slot pattern muscles first down up dose changes way note do runWalk or effort ramp pair round restS week check reason must gap sets warmup work conditioning sessions phases".split(
     " ",
   );
 

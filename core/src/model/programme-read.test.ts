@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { printDose } from "./dose-print.ts";
 import { readDose } from "./dose-read.ts";
 import { readProgramme } from "./programme-read.ts";
+import { RUN_WALK_BOUNDS } from "./run-walk.ts";
 import { MAX_TEXT } from "./yaml-text.ts";
 
 const GUIDE = readFileSync(new URL("../../../docs/guide/programme-file.md", import.meta.url), "utf8");
@@ -32,6 +33,33 @@ test("the guide's programme is read, with what it leaves unsaid", () => {
   const line = EXAMPLE.split("\n").findIndex((row) => row.includes("first: inverted-row-60")) + 1;
   const at = ["phases", 0, "sessions", 0, "work", 1, "pair", 1, "first"];
   expect(positions.at(at)).toEqual({ line, column: 24 });
+});
+
+test("every row of the guide's table of run–walk levels is true", () => {
+  const rows = [...GUIDE.matchAll(/^\| (\d) \| (?:(\d+) × )?run (.*?)(?:, walk (.*) between)? \| (\d+):(\d\d) \|$/gm)];
+  expect(rows).toHaveLength(RUN_WALK_BOUNDS.to);
+  const secondsIn = (text: string) =>
+    text
+      .split(/(?<=[a-z]) /)
+      .reduce((sum, part) => sum + Number.parseInt(part, 10) * (part.endsWith("min") ? 60 : 1), 0);
+  for (const [, level, bouts = "1", run, walk = "0 s", minutes, seconds] of rows) {
+    const [count, runS, walkS] = [Number(bouts), secondsIn(run!), secondsIn(walk)];
+    expect({ level, whole: count * runS + (count - 1) * walkS }).toEqual({
+      level,
+      whole: 60 * Number(minutes) + Number(seconds),
+    });
+  }
+});
+
+test("a run needs its name and its level; two sessions may have one and the same run", () => {
+  const item = "{ slot: run, runWalk: 2, effort: easy, or: [cycle-upright] }";
+  const text = SMALL.replace("        work:", `        conditioning: [${item}]\n        work:`);
+  const read = readProgramme(text, "a.yaml");
+  expect(read.problems).toEqual([]);
+  if (!read.ok) return;
+  expect(read.value.programme.phases[0]!.sessions[0]!.conditioning).toEqual([
+    { slot: "run", runWalk: 2, do: "run", effort: "easy", or: ["cycle-upright"] },
+  ]);
 });
 
 test("every row of the guide's table of doses is true", () => {
@@ -142,6 +170,16 @@ const BAD: readonly (readonly [what: string, text: string, told: readonly string
     ["programme/week-outside 17:92 5|2–4|"],
   ],
   ["a slot key twice", work(`- ${slot("a")}`, `- ${slot("a")}`), ["id/same 18:21 a||a-2"]],
+  [
+    "a run with the name of a slot",
+    instead("        work:", "        conditioning: [{ slot: squat, runWalk: 2, effort: easy }]\n        work:"),
+    ["id/same 16:32 squat||"],
+  ],
+  [
+    "a level of running and walking that is none",
+    instead("        work:", "        conditioning: [{ slot: run, runWalk: 10, effort: easy }]\n        work:"),
+    ["value/big 16:46 10|1–9|"],
+  ],
   ["three in a pair", work(`- pair: [${slot("a")}, ${slot("b")}, ${slot("c")}]`), ["value/many 17:19 3|2–2|"]],
   ["two in a round", work(`- round: [${slot("a")}, ${slot("b")}]`), ["value/few 17:20 2|3–6|"]],
   [

@@ -46,6 +46,7 @@ export function tellProgrammeFaults(said: unknown, ctx: Context): void {
     slots.map(([slot, at]) => [slot["slot"], [...at, "slot"]]),
   );
   const keys = slots.flatMap(([slot]) => (typeof slot["slot"] === "string" ? [slot["slot"]] : []));
+  tellRunsNamedAsSlots(ctx, phases, new Set(keys));
   list(programme["silence"]).forEach((silence, i) => {
     const key = entry(silence)["slot"];
     if (typeof key === "string" && !keys.includes(key)) tell(ctx, ["silence", i, "slot"], unknown(key, new Set(keys)));
@@ -56,6 +57,17 @@ export function tellProgrammeFaults(said: unknown, ctx: Context): void {
       tell(ctx, ["weekly", "must", i], { code: "programme/same-muscle", found: String(muscle) });
     }
   });
+}
+
+/** Runs may share a name, for they are one run then; with a slot of the work they may not. */
+function tellRunsNamedAsSlots(ctx: Context, phases: readonly Entry[], keys: ReadonlySet<string>): void {
+  for (const [p, phase] of phases.entries())
+    for (const [s, session] of list(phase["sessions"]).map(entry).entries())
+      for (const [c, item] of list(session["conditioning"]).map(entry).entries()) {
+        const name = item["slot"];
+        if (typeof name === "string" && keys.has(name))
+          tell(ctx, ["phases", p, "sessions", s, "conditioning", c, "slot"], { code: "id/same", found: name });
+      }
 }
 
 function tellPhaseFaults(phase: Entry, at: Path, ctx: Context): void {

@@ -9,11 +9,15 @@ import { MUSCLES } from "./muscle.ts";
 import { PATTERNS } from "./pattern.ts";
 import { GOALS, type Programme, STATUSES } from "./programme.ts";
 import { tellProgrammeFaults } from "./programme-rules.ts";
+import { RUN_WALK_BOUNDS } from "./run-walk.ts";
 import { readSpan } from "./span-text.ts";
 
 /** How far below and above its first choice a slot may go when its file says nothing: all the way down, not up. */
 export const DOWN_UNSAID = 99;
 export const UP_UNSAID = 0;
+
+/** What is run where the file does not say. */
+const RUN_UNSAID = "run";
 
 const MAX_WEEKLY_SETS = 60;
 const KEBAB = "[a-z0-9]+(?:-[a-z0-9]+)*";
@@ -74,6 +78,7 @@ const round = z
   .strictObject({ round: z.array(slot).min(3).max(6), restS: restS.exactOptional() })
   .meta({ id: "round" });
 const others = z.array(id).max(10);
+const effort = z.enum(["easy", "steady", "hard"]);
 
 const session = z
   .strictObject({
@@ -92,12 +97,16 @@ const session = z
     work: z.array(z.union([slot, pair, round])).max(20),
     conditioning: z
       .array(
-        z.strictObject({
-          do: id,
-          dose,
-          effort: z.enum(["easy", "steady", "hard"]),
-          or: others.exactOptional(),
-        }),
+        z.union([
+          z.strictObject({ do: id, dose, effort, or: others.exactOptional() }),
+          z.strictObject({
+            slot: id,
+            runWalk: z.int().min(RUN_WALK_BOUNDS.from).max(RUN_WALK_BOUNDS.to),
+            do: id.default(RUN_UNSAID),
+            effort,
+            or: others.exactOptional(),
+          }),
+        ]),
       )
       .max(10)
       .exactOptional(),

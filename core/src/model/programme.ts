@@ -49,12 +49,24 @@ export type WarmUp =
   | { readonly do: ExerciseId; readonly dose: Dose; readonly or?: readonly ExerciseId[] }
   | { readonly ramp: SlotKey; readonly sets: number };
 
-export interface Conditioning {
+interface AfterWork {
   readonly do: ExerciseId;
-  readonly dose: Dose;
   readonly effort: "easy" | "steady" | "hard";
   readonly or?: readonly ExerciseId[];
 }
+
+export interface TimedConditioning extends AfterWork {
+  readonly dose: Dose;
+}
+
+/** Running and walking in turn. Entries with one name are one run, so its level is one, whichever session it is in. */
+export interface RunWalk extends AfterWork {
+  readonly slot: SlotKey;
+  /** The level to begin with. */
+  readonly runWalk: number;
+}
+
+export type Conditioning = TimedConditioning | RunWalk;
 
 export interface Session {
   readonly key: string;

@@ -6,6 +6,7 @@ export { LIGHT_RULES, type LightRule } from "./light-rules.ts";
 export { lightWaiting } from "./light-waiting.ts";
 export { type LightWeekInput, type LightWeekSaid, lightWeek } from "./light-week.ts";
 export { nextDose } from "./next-dose.ts";
+export { runsNext } from "./next-run.ts";
 export { type PainEdges, type PainOn, painOn } from "./pain.ts";
 export type { ProgressInput } from "./progress-input.ts";
 export { dosesFor, proposalsFor, type SlotDose, type Waiting } from "./proposals-for.ts";

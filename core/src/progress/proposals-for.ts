@@ -15,6 +15,7 @@ import { type Certainty, type DoseState, type NextDose, stay } from "./dose-stat
 import { easier } from "./fall-back.ts";
 import { morningAfter } from "./mornings.ts";
 import { nextDose } from "./next-dose.ts";
+import { runsNext } from "./next-run.ts";
 import type { PainOn } from "./pain.ts";
 import type { ProgressInput } from "./progress-input.ts";
 import { reason } from "./reasons.ts";
@@ -70,8 +71,22 @@ export function proposalsFor(input: ProgressInput): readonly Waiting[] {
     const sure = certainty === undefined ? {} : { certainty };
     return [{ proposal, slot, exercise, title, stop: false, others, refused, ...sure }];
   });
+  waiting.push(...runsWaiting(input));
   const open = waiting.filter(({ proposal }) => !decided.has(proposal.proposal));
   return [...open.filter(({ stop }) => stop), ...open.filter(({ stop }) => !stop)];
+}
+
+/** Runs whose level waits for a word, or that wait themselves because of what hurts. */
+function runsWaiting(input: ProgressInput): readonly Waiting[] {
+  return runsNext(input).flatMap(({ slot, exercise, next, stop }): Waiting[] => {
+    const waits = unansweredPains(input, slot.key, exercise).filter((pain) => pain.waits && !pain.everything);
+    if (waits.length > 0) return [pauseFor(input, slot, exercise, waits)];
+    const { patch, evidence, others, refused } = next;
+    if (patch === undefined) return [];
+    const proposal = propose(input, patch, evidence);
+    const title = titleOf(patch, slot, exercise, input.person);
+    return [{ proposal, slot, exercise, title, stop, others, refused }];
+  });
 }
 
 /** A slot of the phase that runs, as it is asked next, with its place in the programme. */

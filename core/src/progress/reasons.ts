@@ -29,7 +29,19 @@ export const PROGRESS_CODES = [
   "progress/try-set",
   /** exercise or null, sets, load or null, reserve or null: after time away */
   "progress/begin-again",
+  /** level, bouts, runS, walkS: seconds of running and of the walk between */
+  "progress/run-level",
   // With what it rests.
+  /** level, sessions: { on }: runs of the level that went well, running */
+  "progress/runs-good",
+  /** level, end: what ended the last run, on */
+  "progress/run-ended",
+  /** days, since: without a run */
+  "progress/runs-away",
+  /** level, more: minutes that the next level takes over what the session leaves */
+  "progress/run-no-room",
+  /** level: of which the session leaves half the bouts */
+  "progress/run-cut",
   /** exercise, goal: repetitions, over: repetitions, load or null, sessions: { on, reps, reserve or null } */
   "progress/two-for-two",
   /** from, to: loads, percent, most: per cent */

@@ -8,6 +8,7 @@ import {
   type Reason,
   type Span,
 } from "../model/index.ts";
+import { runWalkDose } from "../tables/index.ts";
 import { type Load, massOf } from "../units.ts";
 import { nextLoad } from "./next-load.ts";
 import { plain, reason } from "./reasons.ts";
@@ -52,7 +53,17 @@ export function titleOf(
     }
     case "full week":
       return reason("progress/full-week", { week: patch.week });
+    case "run-walk":
+      return runTitle(patch.level);
   }
+}
+
+/** What a level of running and walking in turn asks for. */
+function runTitle(level: number): Reason {
+  const { sets, restS = 0 } = runWalkDose(level);
+  const amount = sets[0]!.amount;
+  const runS = amount.kind === "time" ? amount.span.to : 0;
+  return reason("progress/run-level", { level, bouts: sets.length, runS, walkS: restS });
 }
 
 /** What a dose does beside the one that is asked: the first thing that differs is said. */

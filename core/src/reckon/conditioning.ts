@@ -21,6 +21,7 @@ import {
   twelveMinuteRun,
   walkingOxygen,
 } from "../equations/index.ts";
+import { RUN_ENDS, type RunEnd } from "../model/index.ts";
 import {
   ACTIVITY_METS,
   INTENSITY_MEASURES,
@@ -28,9 +29,7 @@ import {
   intensityOf,
   metsByCode,
   nextRun,
-  RUN_ENDS,
   RUN_WALK_LEVELS,
-  type RunEnd,
   stepTestClass,
 } from "../tables/index.ts";
 import { kg } from "../units.ts";

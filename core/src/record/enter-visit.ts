@@ -1,6 +1,14 @@
 import type { Day } from "../day.ts";
-import { loadAsked } from "../measures/index.ts";
-import type { Catalogue, EventOf, Exercise, NumberCell, PlanSlot, SetDone } from "../model/index.ts";
+import { loadAsked, runsIn } from "../measures/index.ts";
+import {
+  type Catalogue,
+  type EventOf,
+  type Exercise,
+  type NumberCell,
+  type PlanSlot,
+  readWrittenResult,
+  type SetDone,
+} from "../model/index.ts";
 import {
   readBecause,
   readEffort,
@@ -8,6 +16,7 @@ import {
   readMinutes,
   readPain,
   readReserves,
+  readRunEnd,
   readSwapCause,
   readTechnique,
 } from "./read-cells.ts";
@@ -69,6 +78,7 @@ export function enterVisit(input: VisitInput, scribe: Scribe): readonly HurtSaid
   const working = rows.filter(({ movement, slot }) => movement !== undefined || slot !== undefined);
   const hurts: HurtSaid[] = [];
   const used = new Set<string>();
+  const runs = runsIn(occurrence.session);
   const drafts = new Map<string, SetDraft[]>();
   const isStarted = of.record.sessions.some((one) => one.session === occurrence.id && one.started);
   if (working.length > 0 && !isStarted) scribe.write("session-started", {}, at, session, [working[0]!.notes]);
@@ -81,13 +91,16 @@ export function enterVisit(input: VisitInput, scribe: Scribe): readonly HurtSaid
         {
           allowed: occurrence.session.blocks
             .flatMap(({ slots }) => slots.map(({ key, exercise }) => `${key} (${exercise})`))
+            .concat(runs.map(({ slot: { key, exercise } }) => `${key} (${exercise})`))
             .join(", "),
         },
       );
       continue;
     }
     used.add(slot.key);
-    enterRow(input, row, slot, session, drafts, scribe);
+    const run = runs.find((each) => each.slot.key === slot.key);
+    if (run === undefined) enterRow(input, row, slot, session, drafts, scribe);
+    else enterRun(input, row, run, session, scribe);
     const hurt = row.notes.take("pain", readPain(row.notes.text("pain"), row.notes.text("where")));
     if (hurt !== undefined) {
       const set = Math.max(0, (drafts.get(slot.key)?.length ?? slot.dose.sets.length) - 1);
@@ -111,6 +124,21 @@ function idOf({ movement }: VisitRow) {
 
 function slotOf({ slot }: VisitRow) {
   return slot === undefined ? {} : { slot };
+}
+
+/** How a run of its level ended; one that was left out says nothing of the level. */
+function enterRun(
+  { at }: VisitInput,
+  { notes }: VisitRow,
+  { slot, level }: ReturnType<typeof runsIn>[number],
+  session: EventOf,
+  scribe: Scribe,
+): void {
+  const text = notes.text("result");
+  if (text === "" && notes.text("pain") === "") notes.ask("result", "record/nothing-said");
+  if (text === "" || readWrittenResult(text).kind === "not done") return;
+  const end = notes.take("result", readRunEnd(text));
+  if (end !== undefined) scribe.write("ran", { level, end }, at, { ...session, slot: slot.key }, [notes]);
 }
 
 /** One row of a movement: its sets, or that they were left out. */

@@ -5,6 +5,8 @@ import {
   nameKey,
   OUTSIDE_WORK,
   type OutsideWork,
+  RUN_ENDS,
+  type RunEnd,
   readWrittenResult,
   type SwapCause,
 } from "../model/index.ts";
@@ -97,6 +99,13 @@ export function readPressure(
   if (!(systolic > diastolic && diastolic >= 20 && systolic <= 300))
     return ask("record/pressure", { allowed: "128/76" });
   return taken({ systolic, diastolic, when: time });
+}
+
+/** What ended a run; a run that nothing ended was done. */
+export function readRunEnd(text: string): Taken<RunEnd> {
+  const said = nameKey(text);
+  const end = RUN_ENDS.find((each) => each === said);
+  return end === undefined ? ask("record/run-end", { allowed: RUN_ENDS.join(", ") }) : taken(end);
 }
 
 /** @returns true for a session that ended early; nobody has to say why */

@@ -1,4 +1,5 @@
 import type { Day } from "../day.ts";
+import { runsIn, slotsIn } from "../measures/index.ts";
 import {
   type DelimitedProblem,
   type NumberCell,
@@ -219,8 +220,8 @@ function enterPerson(of: RecordPerson, rows: readonly DatedRow[], input: RecordI
 }
 
 function hasSlot({ days }: RecordPerson, slot: string): boolean {
-  return days.some(({ occurrence }) =>
-    occurrence.session.blocks.some(({ slots }) => slots.some(({ key }) => key === slot)),
+  return days.some(({ occurrence: { session } }) =>
+    [...slotsIn(session), ...runsIn(session).map((run) => run.slot)].some(({ key }) => key === slot),
   );
 }
 

@@ -20,6 +20,7 @@ type Kind = Extract<
   | "session-started"
   | "set-done"
   | "set-left-out"
+  | "ran"
   | "hurt"
   | "swapped"
   | "session-ended"

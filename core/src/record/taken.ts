@@ -93,6 +93,7 @@ export const RECORD_PROBLEMS = [
   "record/outside",
   "record/pressure",
   "record/ended",
+  "record/run-end",
   "record/because",
   "record/differs",
   "record/asked",

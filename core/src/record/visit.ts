@@ -1,5 +1,5 @@
 import type { Day } from "../day.ts";
-import { type Occurrence, type RecordFold, slotsIn } from "../measures/index.ts";
+import { type Occurrence, type RecordFold, runsIn, slotsIn } from "../measures/index.ts";
 import { type ExerciseId, nameKey, type PlanSlot } from "../model/index.ts";
 
 /** A session of a plan on its planned day. */
@@ -30,14 +30,14 @@ const OFFERED = 1;
 
 /**
  * The slot of a session that a row is about: that of its key, else the first that asks for the movement, else the
- * first that offers it. Slots that rows before have taken come last.
+ * first that offers it; runs come after them. Slots that rows before have taken come last.
  */
 export function slotFor(
   { session }: Occurrence,
   { slot, movement }: Named,
   used: ReadonlySet<string>,
 ): PlanSlot | undefined {
-  const slots = slotsIn(session);
+  const slots = [...slotsIn(session), ...runsIn(session).map((run) => run.slot)];
   if (slot !== undefined) return slots.find(({ key }) => key === slot);
   const fits = [
     slots.filter(({ exercise }) => exercise === movement),

@@ -1,4 +1,4 @@
-import { type Dose, type PlanSlot, printDose } from "../model/index.ts";
+import { type Dose, type PlanSession, type PlanSlot, printDose, RUN_WALK_BOUNDS } from "../model/index.ts";
 import { en, type Messages } from "../text/index.ts";
 
 type Asked = Pick<PlanSlot, "dose" | "side">;
@@ -34,6 +34,18 @@ export function doseChange(first: Asked, now: Asked): string | null {
     ...(is.restS === undefined || is.restS === was.restS ? {} : { restS: is.restS }),
     ...(is.tempo === undefined || is.tempo.join() === was.tempo?.join() ? {} : { tempo: is.tempo }),
   });
+}
+
+/**
+ * What conditioning asks for; of a run its level, its bouts and walks, and its minutes.
+ *
+ * @example afterDose(runOfLevelTwo) //=> "level 2 of 9: 10 × run 1 min, walk 1 min between; 19 min in all"
+ */
+export function afterDose({ dose, run }: PlanSession["conditioning"][number], { sheet }: Messages = en): string {
+  const amount = dose.sets[0]?.amount;
+  if (run === undefined || amount?.kind !== "time") return easyDose(dose);
+  const intervals = sheet.intervals(dose.sets.length, amount.span.to, dose.restS ?? 0);
+  return sheet.runLevel(run.level, RUN_WALK_BOUNDS.to, intervals);
 }
 
 /** A dose of one set without the count before it. @example easyDose(fourMinutes) //=> "4 min" */

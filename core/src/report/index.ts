@@ -1,5 +1,5 @@
 /** What documents say, as data. */
-export { easyDose, slotDose } from "./dose-words.ts";
+export { afterDose, easyDose, slotDose } from "./dose-words.ts";
 export { type LoadLine, loadLine, loadWords } from "./load-line.ts";
 export * from "./report.ts";
 export * from "./report-types.ts";

@@ -8,7 +8,7 @@ import {
 } from "../model/index.ts";
 import type { Messages } from "../text/index.ts";
 import type { MassUnit } from "../units.ts";
-import { doseChange, easyDose, slotDose } from "./dose-words.ts";
+import { afterDose, doseChange, easyDose, slotDose } from "./dose-words.ts";
 import { loadLine, loadWords } from "./load-line.ts";
 import type { Column } from "./sheet-columns.ts";
 import type { SheetCell, SheetRow } from "./sheet-types.ts";
@@ -104,15 +104,16 @@ export function conditioningRows({ catalogue, words }: RowContext, columns: read
     const first = printDose(item.dose);
     return {
       name: exerciseOf(catalogue, item.exercise).name,
-      dose: easyDose(item.dose),
+      dose: afterDose(item, words),
       note: effortNote(item, words),
       turn: "alone",
       above: null,
       cells: columns.map(({ session }) => {
         const now = session.conditioning[at];
         if (now === undefined) return NOTHING;
-        const dose = printDose(now.dose) === first ? null : easyDose(now.dose);
-        return { dose, load: { label: words.sheet.done, text: "" }, boxes: 0, split: false };
+        const dose = printDose(now.dose) === first ? null : afterDose(now, words);
+        const label = item.run === undefined ? words.sheet.done : words.sheet.runEnded;
+        return { dose, load: { label, text: "" }, boxes: 0, split: false };
       }),
     };
   });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../day.ts";
 import type { Person, Plan, PlanSession, PlanSlot } from "../model/index.ts";
+import { runWalkDose } from "../tables/index.ts";
 import {
   hold,
   madeUpCatalogue,
@@ -220,6 +221,16 @@ describe("before and after the work", () => {
       dose: "7 min",
       note: "Short phrases only.",
       cells: [{ boxes: 0, load: { label: "done", text: "" } }],
+    });
+  });
+
+  test("of a run its level, its bouts and walks, its minutes, and a blank for what ended it", () => {
+    const conditioning = [
+      { exercise: "cycle", dose: runWalkDose(2), effort: "steady", run: { slot: "run", level: 2 } },
+    ] as const;
+    expect(rowsOf({ conditioning }).at(-1)).toMatchObject({
+      dose: "level 2 of 9: 10 × run 1 min, walk 1 min between; 19 min in all",
+      cells: [{ boxes: 0, load: { label: "done, breath, legs or pain", text: "" } }],
     });
   });
 

@@ -1,6 +1,6 @@
 import { addDays, printDay } from "../day.ts";
 import { loadsLeft } from "../loads/index.ts";
-import { exerciseHistory, liftsFrom, slotsIn } from "../measures/index.ts";
+import { exerciseHistory, liftsFrom, runsIn, slotsIn } from "../measures/index.ts";
 import {
   type Bundle,
   type BundleExercise,
@@ -42,10 +42,10 @@ export function bundleFor(person: PlannedPerson, call: string): Bundle {
   const slots = new Map<SlotKey, { readonly slot: PlanSlot; readonly day: SessionDay }>();
   for (const day of ahead)
     for (const slot of slotsIn(day.occurrence.session)) if (!slots.has(slot.key)) slots.set(slot.key, { slot, day });
-  const hurting = painsIn(
-    view,
-    [...slots.values()].map(({ slot }) => slot),
-  );
+  const hurting = painsIn(view, [
+    ...[...slots.values()].map(({ slot }) => slot),
+    ...ahead.flatMap(({ occurrence }) => runsIn(occurrence.session).map(({ slot }) => slot)),
+  ]);
   const stop = unansweredStop(view.progress)?.evidence.at(-1);
   const now = withLifts(view);
   const offers = new Map([...slots].map(([key, { slot, day }]) => [key, offersFor(person, now, day.occurrence, slot)]));
@@ -75,12 +75,14 @@ function sessionsAhead({ days, record, person }: View): readonly SessionDay[] {
     .slice(0, MOST_SESSIONS);
 }
 
-function painsIn({ progress, person }: View, slots: readonly PlanSlot[]): ReadonlyMap<SlotKey, Reason> {
+function painsIn({ progress, person, waiting }: View, slots: readonly PlanSlot[]): ReadonlyMap<SlotKey, Reason> {
   return new Map(
     slots.flatMap(({ key, exercise }) => {
       const form = person.catalogue.exercises.get(exercise);
       const pain = form && unansweredPains(progress, key, form).find(({ waits }) => waits);
-      return pain === undefined ? [] : [[key, pain.evidence[0]!] as const];
+      const stop = waiting.find((one) => one.stop && one.slot.key === key)?.proposal;
+      const because = (pain ?? stop)?.evidence[0];
+      return because === undefined ? [] : [[key, because] as const];
     }),
   );
 }

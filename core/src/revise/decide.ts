@@ -1,5 +1,5 @@
 import type { DecisionInput } from "../api/index.ts";
-import { canonicalJson, highestCounter, type Patch, type SlotKey, type StaveEvent, slotsOf } from "../model/index.ts";
+import { canonicalJson, highestCounter, type Patch, type StaveEvent, slotsOf } from "../model/index.ts";
 import type { PlannedPerson } from "./situation.ts";
 import { type View, viewOf } from "./view-of.ts";
 
@@ -39,17 +39,24 @@ function dataOf({ person, record, waiting }: View, input: DecisionInput): object
     const stands = record.decisions.some(({ id }) => id === input.decision);
     return stands ? { decision: input.decision } : "unknown";
   }
-  if (input.kind === "pinned")
-    return isSlot(person, input.patch.slot) ? { patch: input.patch, cut: record.cut } : "unknown";
+  if (input.kind === "pinned") return takes(person, input.patch) ? { patch: input.patch, cut: record.cut } : "unknown";
   const found = waiting.find(({ proposal }) => proposal.proposal === input.proposal)?.proposal;
   if (found === undefined) return "stale";
   if (input.kind !== "changed") return found;
-  return isSlot(person, input.instead.slot) ? { ...found, instead: input.instead } : "unknown";
+  return takes(person, input.instead) ? { ...found, instead: input.instead } : "unknown";
 }
 
-function isSlot({ programme }: PlannedPerson, key: SlotKey): boolean {
+/** What may be changed of a run. */
+const OF_A_RUN: ReadonlySet<Patch["change"]> = new Set<Patch["change"]>(["run-walk", "pause", "resume"]);
+
+/** Whether the programme has a slot, or a run, of which this can be said. */
+function takes({ programme }: PlannedPerson, { slot: key, change }: Patch): boolean {
   const sessions = programme.phases.flatMap((phase) => phase.sessions);
-  return sessions.some(({ work }) => work.flatMap(slotsOf).some(({ slot }) => slot === key));
+  const runs = sessions.flatMap(({ conditioning = [] }) =>
+    conditioning.flatMap((item) => ("runWalk" in item ? item.slot : [])),
+  );
+  if (runs.includes(key)) return OF_A_RUN.has(change);
+  return change !== "run-walk" && sessions.some(({ work }) => work.flatMap(slotsOf).some(({ slot }) => slot === key));
 }
 
 /** Whether an event says what was asked: the same kind of word about the same thing. */

@@ -1,6 +1,6 @@
 import type { Morning, MorningItem, MorningPerson } from "../api/index.ts";
 import { type Day, printDay } from "../day.ts";
-import { type Decided, lightDose, occurrencesOf, slotHistory, slotsIn } from "../measures/index.ts";
+import { type Decided, lightDose, occurrencesOf, runsIn, slotHistory, slotsIn } from "../measures/index.ts";
 import {
   nameOnRoster,
   type Patch,
@@ -10,6 +10,7 @@ import {
   type StandingRule,
 } from "../model/index.ts";
 import { titleOf, type Waiting } from "../progress/index.ts";
+import { runWalkDose } from "../tables/index.ts";
 import { leftBy } from "./by-rule.ts";
 import type { PlannedPerson } from "./situation.ts";
 import { strokesAhead, strokesOf } from "./strokes.ts";
@@ -108,6 +109,8 @@ function nextOf(view: View, patch: Patch, slot: PlanSlot) {
       const said = loads.length === patch.dose.sets.length ? { load: loads[0]!, loads } : {};
       return strokesAhead(view, { ...slot, dose: patch.dose, ...said });
     }
+    case "run-walk":
+      return strokesAhead(view, { ...slot, dose: runWalkDose(patch.level) });
     case "pause":
       return [];
     case "light week":
@@ -120,7 +123,7 @@ function nextOf(view: View, patch: Patch, slot: PlanSlot) {
 /** A slot as the plan asks it, wherever it comes first. */
 function slotOf({ person }: View, key: SlotKey): PlanSlot | undefined {
   return occurrencesOf(person.plan)
-    .flatMap(({ session }) => slotsIn(session))
+    .flatMap(({ session }) => [...slotsIn(session), ...runsIn(session).map(({ slot }) => slot)])
     .find((slot) => slot.key === key);
 }
 

@@ -6,6 +6,7 @@ import {
   dosesFor,
   type LightWeekSaid,
   type NextDose,
+  runsNext,
   type TellingSet,
   tellsMost,
   titleOf,
@@ -17,7 +18,7 @@ import { type View, viewOf } from "./view-of.ts";
 export interface SlotNext {
   readonly slot: SlotKey;
   readonly exercise: ExerciseId;
-  readonly way: WayUp;
+  readonly way: WayUp | "run-walk";
   readonly kind: NextDose["kind"];
   /** What is proposed, as a reason to be said, and as a change. */
   readonly title?: Reason;
@@ -54,7 +55,8 @@ export interface NextDoses {
 /** @returns the next dose of every slot of the phase that runs, in the order in which the slots come */
 export function nextDoses(person: PlannedPerson): NextDoses {
   const view = viewOf(person);
-  const slots = dosesFor(view.progress).map(({ slot, exercise, way, next }): SlotNext => {
+  const runs = runsNext(view.progress).map((run) => ({ ...run, way: "run-walk" as const }));
+  const slots = [...dosesFor(view.progress), ...runs].map(({ slot, exercise, way, next }): SlotNext => {
     const titled = (patch: Patch) => titleOf(patch, slot, exercise, person.person);
     const { kind, patch, evidence, certainty, refused, others } = next;
     return {

@@ -3,6 +3,7 @@ import type { FitInput } from "../fit/index.ts";
 import { foldRecord, liftsFrom, logOf } from "../measures/index.ts";
 import {
   type Block,
+  type Conditioning,
   canonicalJson,
   type Dose,
   type Person,
@@ -138,7 +139,7 @@ function blocksOf(programme: Programme): readonly Block[] {
   return programme.phases.flatMap(({ sessions }) => sessions.flatMap(({ work }) => work));
 }
 
-/** The programme with the doses that were decided, from the first week of their phase on. */
+/** The programme with the doses and levels that were decided, from the first week of their phase on. */
 function withDoses(programme: Programme, pins: Pins): Programme {
   const pinned = (slot: Slot, inTurn: boolean): Slot => {
     const decided = pins.get(slot.slot)?.dose?.dose;
@@ -160,11 +161,17 @@ function withDoses(programme: Programme, pins: Pins): Programme {
     if ("round" in one) return { ...one, round: one.round.map((slot) => pinned(slot, true)) };
     return pinned(one, false);
   };
+  const run = (item: Conditioning): Conditioning =>
+    "runWalk" in item ? { ...item, runWalk: pins.get(item.slot)?.run ?? item.runWalk } : item;
   return {
     ...programme,
     phases: programme.phases.map((phase) => ({
       ...phase,
-      sessions: phase.sessions.map((session) => ({ ...session, work: session.work.map(block) })),
+      sessions: phase.sessions.map((session) => ({
+        ...session,
+        work: session.work.map(block),
+        ...(session.conditioning === undefined ? {} : { conditioning: session.conditioning.map(run) }),
+      })),
     })),
   };
 }

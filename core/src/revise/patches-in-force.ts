@@ -8,6 +8,8 @@ export interface SlotPins {
   readonly exercise?: ExerciseId | undefined;
   readonly load?: { readonly load: Load; readonly form?: ExerciseId | undefined } | undefined;
   readonly dose?: { readonly dose: Dose; readonly form?: ExerciseId | undefined; readonly byHand: boolean } | undefined;
+  /** Level of running and walking in turn. */
+  readonly run?: number | undefined;
   readonly paused?: { readonly until?: string | undefined } | undefined;
 }
 
@@ -51,6 +53,8 @@ function after(pins: SlotPins, { patch, kind }: Decided): SlotPins {
       return { exercise: patch.exercise };
     case "pause":
       return { ...pins, paused: { until: patch.until } };
+    case "run-walk":
+      return { ...pins, run: patch.level };
     case "resume":
       return { ...pins, paused: undefined };
     default:

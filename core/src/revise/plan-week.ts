@@ -102,9 +102,9 @@ function rampItems(input: FitInput, session: FittedSession, slots: readonly Plan
   });
 }
 
-function whyPaused({ key, chosen }: FittedSlot, pins: Pins): readonly Reason[] {
+function pausedReason(key: SlotKey, exercise: ExerciseId | undefined, pins: Pins): readonly Reason[] {
   const until = pins.get(key)?.paused?.until;
-  const data = { exercise: chosen?.exercise.id ?? null, ...(until === undefined ? {} : { until }) };
+  const data = { exercise: exercise ?? null, ...(until === undefined ? {} : { until }) };
   return [reason("plan/paused", data)];
 }
 
@@ -125,23 +125,33 @@ function planSession(input: FitInput, session: FittedSession, week: number, ease
   const open = session.blocks.flatMap((block) =>
     block.slots
       .filter((slot) => slot.chosen === undefined || isPaused(slot))
-      .map((slot) => ({ key: slot.key, why: isPaused(slot) ? whyPaused(slot, pins) : whyThis(slot) })),
+      .map((slot) => ({
+        key: slot.key,
+        why: isPaused(slot) ? pausedReason(slot.key, slot.chosen?.exercise.id, pins) : whyThis(slot),
+      })),
   );
   const warmup = [
     ...session.warmup.map(({ exercise, dose }) => ({ exercise: exercise.id, dose })),
     ...rampItems(input, session, slots),
   ];
-  const conditioning = session.conditioning.map(({ exercise, dose, effort }) => {
-    const pulse = pulseZone(input.person, effort, input.on);
-    return { exercise: exercise.id, dose, effort, ...(pulse === undefined ? {} : { pulse }) };
-  });
+  const pausedRuns = session.conditioning.filter(({ run }) => run !== undefined && pins.get(run.slot)?.paused);
+  const conditioning = session.conditioning
+    .filter((item) => !pausedRuns.includes(item))
+    .map(({ exercise, dose, effort, run }): PlanSession["conditioning"][number] => {
+      const pulse = pulseZone(input.person, effort, input.on);
+      const more = { ...(run === undefined ? {} : { run }), ...(pulse === undefined ? {} : { pulse }) };
+      return { exercise: exercise.id, dose, effort, ...more };
+    });
   return {
     key: session.session.key,
     title: session.session.title,
     warmup,
     blocks,
     conditioning,
-    open,
+    open: [
+      ...open,
+      ...pausedRuns.map(({ exercise, run }) => ({ key: run!.slot, why: pausedReason(run!.slot, exercise.id, pins) })),
+    ],
     minutes: minutesOf({ warmup, blocks, conditioning }, input.catalogue),
   };
 }

@@ -1,8 +1,10 @@
+import { runsIn, slotsIn } from "../measures/index.ts";
 import type { PlanSession, Reason, SlotKey } from "../model/index.ts";
 
 /** A session without some of its slots: they stand open, with the reason, and their lighter sets are gone. */
 export function withoutSlots(session: PlanSession, out: ReadonlyMap<SlotKey, Reason>): PlanSession {
-  const gone = session.blocks.flatMap(({ slots }) => slots.filter(({ key }) => out.has(key)));
+  const keys = [...slotsIn(session), ...runsIn(session).map(({ slot }) => slot)].map(({ key }) => key);
+  const gone = keys.filter((key) => out.has(key));
   if (gone.length === 0) return session;
   const blocks = session.blocks.flatMap(({ kind, restS, slots }): PlanSession["blocks"] => {
     const kept = slots.filter(({ key }) => !out.has(key));
@@ -15,6 +17,7 @@ export function withoutSlots(session: PlanSession, out: ReadonlyMap<SlotKey, Rea
     ...session,
     warmup: session.warmup.filter((item) => item.for === undefined || !out.has(item.for)),
     blocks,
-    open: [...session.open, ...gone.map(({ key }) => ({ key, why: [out.get(key)!] }))],
+    conditioning: session.conditioning.filter(({ run }) => run === undefined || !out.has(run.slot)),
+    open: [...session.open, ...gone.map((key) => ({ key, why: [out.get(key)!] }))],
   };
 }

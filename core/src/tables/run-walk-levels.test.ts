@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { nextRun, RUN_WALK_LEVELS } from "./run-walk-levels.ts";
+import { printDose, readDose } from "../model/index.ts";
+import { nextRun, RUN_WALK_LEVELS, runWalkDose } from "./run-walk-levels.ts";
 
 const { rows } = RUN_WALK_LEVELS;
 
@@ -11,6 +12,17 @@ test("nine levels, each with more running in one go and at least as much in all,
     expect(row.bouts * row.runS).toBeGreaterThan(before.bouts * before.runS);
   });
   for (const { bouts, runS, walkS } of rows) expect(bouts * (runS + walkS)).toBeLessThanOrEqual(1800);
+});
+
+test("what a level asks for is a dose that a programme could write, with a walk between two bouts", () => {
+  for (const { level, bouts, runS, walkS } of rows) {
+    const dose = runWalkDose(level);
+    expect(dose.sets).toHaveLength(bouts);
+    expect(dose.restS).toBe(walkS === 0 ? undefined : walkS);
+    expect(dose.sets[0]!.amount).toEqual({ kind: "time", span: { from: runS, to: runS } });
+    expect(readDose(printDose(dose))).toEqual({ ok: true, value: dose });
+  }
+  for (const level of [0, 10, 1.5, Number.NaN]) expect(() => runWalkDose(level)).toThrow(RangeError);
 });
 
 // Common practice, no source.

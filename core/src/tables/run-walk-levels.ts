@@ -1,3 +1,4 @@
+import type { Dose, RunEnd } from "../model/index.ts";
 import type { SourceId } from "../sources.ts";
 
 /** Running and walking in turn: so many bouts of so many seconds each. */
@@ -24,22 +25,35 @@ export const RUN_WALK_LEVELS: { readonly source: SourceId; readonly rows: readon
   ],
 };
 
-/** What ended a run, or that nothing did. Pain that grows while running is another thing than tired legs. */
-export const RUN_ENDS = ["done", "breath", "legs", "pain"] as const;
-export type RunEnd = (typeof RUN_ENDS)[number];
-
 export interface NextRun {
   readonly level: RunWalkLevel;
   readonly how: "as it was" | "slower" | "not before walking is free of pain";
 }
 
 /** Good runs of a level before the next one. Common practice, no source. */
-const RUNS_OF_A_LEVEL = 3;
+export const RUNS_OF_A_LEVEL = 3;
 /** Days away after which one level is taken back, and after which two. Common practice, no source. */
-const ONE_BACK_DAYS = 7;
-const TWO_BACK_DAYS = 14;
+export const BACK_AFTER_DAYS = [7, 14] as const;
 /** Levels back after pain that grew while running. Ours. */
 const BACK_AFTER_PAIN = 2;
+
+/**
+ * What a level asks for: bouts of running, with a walk between two of them. The walk after the last bout is the way home
+ * and is not counted.
+ *
+ * @throws RangeError outside 1 to 9
+ * @source ours
+ * @example printDose(runWalkDose(2)) //=> "10 × 1 min, rest 60 s"
+ */
+export function runWalkDose(level: number): Dose {
+  const row = RUN_WALK_LEVELS.rows.find((each) => each.level === level);
+  if (row === undefined)
+    throw new RangeError(
+      `Cannot tell a run as level must be a whole number from 1 to ${RUN_WALK_LEVELS.rows.length}: current value is ${level}`,
+    );
+  const set = { amount: { kind: "time", span: { from: row.runS, to: row.runS } }, eachSide: false } as const;
+  return { sets: Array.from({ length: row.bouts }, () => set), ...(row.walkS > 0 ? { restS: row.walkS } : {}) };
+}
 
 function levelAt(level: number): RunWalkLevel {
   const { rows } = RUN_WALK_LEVELS;
@@ -68,7 +82,8 @@ export function nextRun(level: number, end: RunEnd, good: number, daysOff: numbe
   }
   if (end === "pain") return { level: levelAt(level - BACK_AFTER_PAIN), how: "not before walking is free of pain" };
   const how = end === "breath" ? "slower" : "as it was";
-  if (daysOff >= ONE_BACK_DAYS) return { level: levelAt(level - (daysOff >= TWO_BACK_DAYS ? 2 : 1)), how };
+  const back = BACK_AFTER_DAYS.filter((days) => daysOff >= days).length;
+  if (back > 0) return { level: levelAt(level - back), how };
   if (end === "done" && good >= RUNS_OF_A_LEVEL) return { level: levelAt(level + 1), how };
   return { level: levelAt(level), how };
 }

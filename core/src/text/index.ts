@@ -4,7 +4,15 @@ export { checksPage } from "./checks-page.ts";
 export { listed, plural, printNumber, printSpan, runs } from "./en/number.ts";
 export type { ProblemCode } from "./en/problems.ts";
 export { REMEDY_IDS, type RemedyId } from "./en/remedies.ts";
-export { minutesOf, printDate, printDuration, printHours, printLoad, printMinutes } from "./en/units.ts";
+export {
+  minutesOf,
+  printDate,
+  printDuration,
+  printHours,
+  printIntervals,
+  printLoad,
+  printMinutes,
+} from "./en/units.ts";
 export { en, type Messages } from "./en.ts";
 export { sayConflict, sayGains, sayPoints, sayWhyNot } from "./explain.ts";
 export { type Names, namesFrom, type Say } from "./names.ts";

@@ -66,6 +66,7 @@ const session = z
         exercise: text,
         dose,
         effort: z.enum(["easy", "steady", "hard"]),
+        run: z.strictObject({ slot: text, level: z.int().min(1).max(9) }).exactOptional(),
         pulse: z.strictObject({ from: z.int(), to: z.int(), miss: z.int() }).exactOptional(),
       }),
     ),

@@ -7,7 +7,7 @@ import {
   type PlanSlot,
   printDose,
 } from "@stave/core/model";
-import { loadLine } from "@stave/core/report";
+import { afterDose, loadLine } from "@stave/core/report";
 import { en, namesFrom, sayReason } from "@stave/core/text";
 import type { MassUnit } from "@stave/core/units";
 import { planTable } from "../documents/table/index.ts";
@@ -43,7 +43,7 @@ function sessionWords(session: PlanSession, units: MassUnit, reasons: boolean, c
   );
   const easy = session.conditioning.map(
     (item) =>
-      `     ${names.exercise(item.exercise)}: ${printDose(item.dose)}, ${item.effort}${item.pulse === undefined ? "" : `, ${en.sheet.beats(item.pulse)}`}`,
+      `     ${names.exercise(item.exercise)}: ${afterDose(item)}, ${item.effort}${item.pulse === undefined ? "" : `, ${en.sheet.beats(item.pulse)}`}`,
   );
   return [`  Session ${session.title}, ${minutes}`, ...slots, ...open, ...easy];
 }

@@ -18,7 +18,7 @@ export const nextDocument = documentOf(
           z.strictObject({
             slot: id,
             exercise: id,
-            way: z.enum(WAYS_UP),
+            way: z.enum([...WAYS_UP, "run-walk"]),
             kind: z.enum(["up", "stay", "down", "unknown"]),
             /** What is proposed; left out where nothing is. */
             title: reason.exactOptional(),

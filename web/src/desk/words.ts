@@ -137,6 +137,7 @@ export const words = {
       exercise: "Swap",
       pause: "Pause",
       resume: "Resume",
+      "run-walk": "Go",
       "light week": "Set",
       "full week": "Set",
     },
@@ -168,6 +169,8 @@ export const words = {
     week: (person: string) => `${person}: the week`,
     choose: "Instead",
     typed: "A dose or a load of your own",
+    level: (level: number) => `level ${level}`,
+    levelHint: "A level of running and walking in turn, 1 to 9.",
     typedHint: "For example 14 kg, or 3 × 8–10, rest 90 s",
     change: "Change",
     refuse: "Refuse",
@@ -186,6 +189,7 @@ export const words = {
     resume: (exercise: string) => `Resume ${exercise}`,
     lightWeek: (week: string) => `Light week: ${week}`,
     fullWeek: (week: string) => `Full week: ${week}`,
+    runLevel: (level: number) => `run–walk level ${level}`,
   },
 
   strip: {

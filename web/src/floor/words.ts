@@ -1,5 +1,5 @@
-import type { Amount, Dose, HurtPlace, LoadMeaning, PlanSlot } from "@stave/core/model";
-import { plural, printDate, printDuration, printLoad, printSpan } from "@stave/core/text";
+import type { Amount, Dose, HurtPlace, LoadMeaning, PlanSlot, RunEnd } from "@stave/core/model";
+import { plural, printDate, printDuration, printIntervals, printLoad, printSpan } from "@stave/core/text";
 import type { Load } from "@stave/core/units";
 import { askedSpan, type Side } from "./session/index.ts";
 
@@ -182,6 +182,20 @@ export const words = {
     reserve: "How many more could you have done well? Leave it if unsure.",
     reserveMost: "4+",
     reserveSaid: (said: string) => `${said} more`,
+  },
+  run: {
+    asked: (level: number, { sets, restS = 0 }: Dose) => {
+      const [first] = sets;
+      const runS = first?.amount.kind === "time" ? first.amount.span.to : 0;
+      return `Level ${level}: ${printIntervals(sets.length, runS, restS)}`;
+    },
+    title: "How did the run end?",
+    ends: { done: "All of it done", breath: "Out of breath", legs: "Tired legs", pain: "Pain grew" } satisfies Record<
+      RunEnd,
+      string
+    >,
+    stop: "When pain grows, stop running and walk home.",
+    notDone: "I did not run today",
   },
   timer: {
     clockOf: clock,

@@ -1,3 +1,4 @@
+import { conditioningDose } from "../../measures/index.ts";
 import {
   type Block,
   type Dose,
@@ -109,7 +110,8 @@ export function itemPlaces(programme: Programme): readonly ItemPlace[] {
       for (const list of ["warmup", "conditioning"] as const) {
         (session[list] ?? []).forEach((item, itemAt) => {
           if (!("do" in item)) return;
-          const { do: exercise, dose, or: others = [] } = item;
+          const { do: exercise, or: others = [] } = item;
+          const dose = "dose" in item ? item.dose : conditioningDose(item);
           places.push({ phase, session, phaseAt, sessionAt, exercise, others, dose, list, itemAt });
         });
       }

@@ -257,6 +257,7 @@ const records = {
   "record/outside": "No word for work outside the plan",
   "record/pressure": "The upper number first, and before or after the session under when",
   "record/ended": "No word for how a session ended",
+  "record/run-end": "No word for what ended a run",
   "record/because": "No word for why",
   "record/differs": "Something else is recorded of this set. Say that this is right with --correct",
   "record/asked": "No range that was asked",

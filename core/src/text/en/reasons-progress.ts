@@ -91,6 +91,12 @@ function chance(data: Data): string {
   return `${said(data, "chance")} % sure: ${reps}${withLoad(data)}${left}; from ${sessions}${carried}`;
 }
 
+const RUN_ENDED: Readonly<Record<string, string>> = {
+  breath: "breath: the same level, slower",
+  legs: "tired legs: the same level again",
+  pain: "pain that grew while running: not before walking is free of pain",
+};
+
 /** What is proposed or was decided, and with what it rests. */
 export const progressReasons: Readonly<Record<ProgressCode, Say>> = {
   "progress/go-to-load": (data, names) => {
@@ -208,6 +214,18 @@ export const progressReasons: Readonly<Record<ProgressCode, Say>> = {
   "progress/back-again": (data) =>
     `Done as asked on ${days(data)} since the break; ${load(data, "load")} was the load before it.`,
   ...lightReasons,
+  "progress/run-level": (data) =>
+    `Run–walk level ${said(data, "level")}: ${sheet.intervals(numberIn(data, "bouts"), numberIn(data, "runS"), numberIn(data, "walkS"))}.`,
+  "progress/runs-good": (data) =>
+    `${plural(dataListIn(data, "sessions").length, "good run", "good runs")} of level ${said(data, "level")} running, on ${days(data)}.`,
+  "progress/run-ended": (data) =>
+    `The run of level ${said(data, "level")} on ${sheet.shortDay(said(data, "on"))} was ended by ${RUN_ENDED[said(data, "end")] ?? MISSING}.`,
+  "progress/runs-away": (data) =>
+    `No run for ${said(data, "days")} days or more, since ${sheet.shortDay(said(data, "since"))}: levels go back, and nothing is made up.`,
+  "progress/run-no-room": (data) =>
+    `Level ${said(data, "level")} needs ${plural(numberIn(data, "more"), "minute", "minutes")} more than the session has.`,
+  "progress/run-cut": (data) =>
+    `The session has room for half the bouts of level ${said(data, "level")}: no next level before it has room for all.`,
   "progress/stop-sign": (data) => `${said(data, "where")}: everything waits until a doctor has been asked.`,
 };
 

@@ -1,7 +1,7 @@
 import { civil, parseDay, weekdayOf } from "../../day.ts";
 import type { Pattern, PulseZone } from "../../model/index.ts";
 import { listed, plural, printSpan } from "./number.ts";
-import { WEEKDAY_NAMES } from "./units.ts";
+import { printIntervals, WEEKDAY_NAMES } from "./units.ts";
 
 const SHORT_MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
@@ -107,6 +107,10 @@ export const sheet = {
   },
   beats: ({ from, to, miss }: PulseZone) =>
     `${printSpan(from, to)} beats a minute${miss === 0 ? "" : `, give or take ${miss}`}.`,
+  /** Bouts of running with walks between them. */
+  intervals: printIntervals,
+  runLevel: (level: number, most: number, intervals: string) => `level ${level} of ${most}: ${intervals}`,
+  runEnded: "done, breath, legs or pain",
   open: (patterns: readonly Pattern[]) =>
     `Left open: ${listed([...new Set(patterns.map((pattern) => work[pattern]))])}. Ask your coach.`,
   stop: {

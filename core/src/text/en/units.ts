@@ -39,6 +39,13 @@ export function minutesOf(seconds: number): string {
   return printNumber(Math.ceil(seconds / 60), 0);
 }
 
+/** Bouts of running with walks between. @example printIntervals(10, 60, 60) //=> "10 × run 1 min, walk 1 min between; 19 min in all" */
+export function printIntervals(bouts: number, runS: number, walkS: number): string {
+  if (bouts === 1) return `run ${printDuration(runS)}`;
+  const whole = printDuration(bouts * runS + (bouts - 1) * walkS);
+  return `${bouts} × run ${printDuration(runS)}, walk ${printDuration(walkS)} between; ${whole} in all`;
+}
+
 /** A stretch of time to the second. @example printDuration(90) //=> "1 min 30 s" */
 export function printDuration(seconds: number): string {
   if (!Number.isFinite(seconds)) return MISSING;

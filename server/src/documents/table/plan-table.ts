@@ -11,7 +11,7 @@ import {
   type Programme,
   printDose,
 } from "@stave/core/model";
-import { loadLine, loadWords } from "@stave/core/report";
+import { afterDose, loadLine, loadWords } from "@stave/core/report";
 import { en } from "@stave/core/text";
 import { asText } from "./as-text.ts";
 import { type Value, writeTable } from "./write-table.ts";
@@ -84,13 +84,19 @@ function workLines(session: PlanSession, person: Person, exerciseOf: (id: string
 
 function easyLines(session: PlanSession, person: Person, exerciseOf: (id: string) => Exercise) {
   const line = (
-    item: { readonly exercise: string; readonly dose: Dose; readonly load?: PlanSlot["load"]; readonly for?: string },
+    item: {
+      readonly exercise: string;
+      readonly dose: Dose;
+      readonly load?: PlanSlot["load"];
+      readonly for?: string;
+      readonly run?: { readonly slot: string };
+    },
     note: string,
   ): Line => {
     const exercise = exerciseOf(item.exercise);
     const load = item.load === undefined ? [] : [loadWords(exercise, item.load, person.units)];
     return [
-      item.for ?? "",
+      item.for ?? item.run?.slot ?? "",
       exercise.name,
       item.dose.sets.length,
       amountOf(item.dose),
@@ -105,9 +111,11 @@ function easyLines(session: PlanSession, person: Person, exerciseOf: (id: string
     after: session.conditioning.map((item) =>
       line(
         item,
-        item.pulse === undefined
-          ? sheet.efforts[item.effort]
-          : `${sheet.efforts[item.effort]} ${sheet.beats(item.pulse)}`,
+        [
+          ...(item.run === undefined ? [] : [`${afterDose(item)}.`]),
+          sheet.efforts[item.effort],
+          ...(item.pulse === undefined ? [] : [sheet.beats(item.pulse)]),
+        ].join(" "),
       ),
     ),
   };

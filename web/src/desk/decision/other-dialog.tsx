@@ -9,7 +9,7 @@ import { words } from "../words.ts";
 import style from "./decision.module.css";
 import { keepDraft, readDraft } from "./draft.ts";
 import { sayPatch } from "./say-patch.ts";
-import { typedAnswer } from "./typed-answer.ts";
+import { typedAnswer, typedLevel } from "./typed-answer.ts";
 import { TypedField } from "./typed-field.tsx";
 import type { Case, Verdict } from "./use-deeds.ts";
 
@@ -23,6 +23,7 @@ interface Props {
 /** The proposed change as a coach would type it, to be typed over. */
 function asTyped(patch: Patch): string {
   if (patch.change === "load") return printLoad(patch.load);
+  if (patch.change === "run-walk") return words.other.level(patch.level);
   return patch.change === "reps" ? printDose(patch.dose) : "";
 }
 
@@ -37,7 +38,9 @@ export function OtherDialog({ of, names, decide, close }: Props) {
   const [missing, setMissing] = useState(false);
   const group = useId();
   const ofWeek = item.proposal.patch.change === "light week" || item.proposal.patch.change === "full week";
-  const read = choice === "typed" ? typedAnswer(item.slot, item.exercise.id, text) : undefined;
+  const isRun = [item.proposal, ...item.others].some(({ patch }) => patch.change === "run-walk");
+  const answer = () => (isRun ? typedLevel(item.slot, text) : typedAnswer(item.slot, item.exercise.id, text));
+  const read = choice === "typed" ? answer() : undefined;
 
   const type = (now: string) => {
     setText(now);
@@ -87,7 +90,7 @@ export function OtherDialog({ of, names, decide, close }: Props) {
               <TypedField
                 label={words.other.typed}
                 text={text}
-                hint={words.other.typedHint}
+                hint={isRun ? words.other.levelHint : words.other.typedHint}
                 slips={read?.ok === false ? read.slips : []}
                 would={read?.ok === true ? sayPatch(read.patch, item.exercise.name, names) : undefined}
                 onText={type}

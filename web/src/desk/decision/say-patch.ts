@@ -14,6 +14,8 @@ export function sayPatch(patch: Patch, exercise: string, names: Names): string {
       return say.instead(names.exercise(patch.exercise), exercise);
     case "pause":
       return patch.until === undefined ? say.pause(exercise) : say.pauseUntil(exercise, words.day(patch.until));
+    case "run-walk":
+      return say.to(exercise, say.runLevel(patch.level));
     case "resume":
       return say.resume(exercise);
     case "light week":

@@ -1,4 +1,4 @@
-import { type ExerciseId, type Patch, readDose, readLoad, type SlotKey } from "@stave/core/model";
+import { type ExerciseId, type Patch, RUN_WALK_BOUNDS, readDose, readLoad, type SlotKey } from "@stave/core/model";
 
 /** A slip in what was typed; `offset` counts characters from the first. */
 export interface Slip {
@@ -15,6 +15,14 @@ export type TypedAnswer =
 
 /** One number and perhaps a word behind it: that is how a load looks. */
 const LIKE_A_LOAD = /^\s*[\d.,]+\s*(?:[a-z]*\.?)\s*$/i;
+
+/** "level 3", or the number alone: a run takes nothing else. */
+export function typedLevel(slot: SlotKey, text: string): TypedAnswer {
+  const { from, to } = RUN_WALK_BOUNDS;
+  const level = Number(/^\s*(?:level\s*)?(\d{1,2})\s*$/i.exec(text)?.[1] ?? Number.NaN);
+  if (level >= from && level <= to) return { ok: true, patch: { slot, change: "run-walk", level } };
+  return { ok: false, slips: [{ code: "value/choice", offset: 0, found: text, allowed: `level ${from} to ${to}` }] };
+}
 
 /**
  * Reads what a coach typed over a slot: a load, or a dose.

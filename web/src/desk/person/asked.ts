@@ -1,6 +1,6 @@
 import { CATALOGUE } from "@stave/core/exercises";
 import { type Exercise, laneOf, type PlanSession, type PlanSlot } from "@stave/core/model";
-import { easyDose, loadLine, slotDose } from "@stave/core/report";
+import { afterDose, easyDose, loadLine, slotDose } from "@stave/core/report";
 import { type Names, printLoad } from "@stave/core/text";
 import type { MassUnit } from "@stave/core/units";
 import { words } from "../words.ts";
@@ -38,7 +38,11 @@ export function sayEasyWork(
     const load =
       "load" in one && one.load !== undefined ? [askedLoad({ exercise: one.exercise, load: one.load }, units)] : [];
     const effort = "effort" in one ? [words.person.efforts[one.effort]] : [];
-    return [`${names.exercise(one.exercise)} ${easyDose(one.dose)}`, ...load, ...effort]
+    return [
+      `${names.exercise(one.exercise)} ${"effort" in one ? afterDose(one) : easyDose(one.dose)}`,
+      ...load,
+      ...effort,
+    ]
       .filter((piece) => piece !== "")
       .join(", ");
   });
