@@ -268,6 +268,10 @@ export const SOURCES = {
     cite: "Hodgdon & Friedl 1999, Development of the DoD body composition estimation equations, NHRC TD 99-2B",
     read: "secondary",
   },
+  hortobagyi1993: {
+    cite: "Hortobágyi et al. 1993, two weeks without training in 12 power athletes: lowering strength of the thigh −12 %, bench −1.7 %, squat −0.9 %, Med Sci Sports Exerc 25:929–935, abstract as copied",
+    read: "secondary",
+  },
   hutchinsGearhart2010: {
     cite: "Hutchins & Gearhart 2010, Accuracy of 1RM prediction equations for the bench press and biceps curl, 27 trained men",
     read: "primary",

@@ -13,6 +13,7 @@ export * from "./lanes-trained.ts";
 export * from "./lifts-from.ts";
 export * from "./light-week.ts";
 export * from "./load-weeks.ts";
+export * from "./muscle-past.ts";
 export * from "./near-sets.ts";
 export * from "./pressure-series.ts";
 export * from "./pulse-zone.ts";

@@ -57,7 +57,8 @@ export function comeBack(state: DoseState): NextDose | undefined {
     since: printDay(state.dayOf(last.at)),
   });
   const told: Reason[] = ill ? [reason("progress/well-first", {})] : [];
-  return { kind: "down", patch, evidence: [because, ...told], refused: [], others, since: last.n };
+  const used = isUsed(state) ? [reason("progress/muscles-used", { muscles: [...state.inUse] })] : [];
+  return { kind: "down", patch, evidence: [because, ...used, ...told], refused: [], others, since: last.n };
 }
 
 function patchBy(rule: ComebackRule, state: DoseState, lifted: Load | undefined, days: number, ill: boolean): Patch {
@@ -65,7 +66,8 @@ function patchBy(rule: ComebackRule, state: DoseState, lifted: Load | undefined,
   const lost = lossAway(days / 7, { age: ageOn(state.person.born, state.today) });
   const share = (ill ? rule.share.ill : rule.share.well) * Math.exp(-lost);
   const load = lifted === undefined ? undefined : under(state, lifted, share);
-  const sets = home.sets.slice(0, Math.ceil(home.sets.length * rule.sets)).map((set): SetDose => {
+  const keptShare = rule.id === "gentle" && isUsed(state) ? 1 : rule.sets;
+  const sets = home.sets.slice(0, Math.ceil(home.sets.length * keptShare)).map((set): SetDose => {
     const { percent: _, ...kept } = set;
     const span = set.reserve ?? { from: 2, to: 2 };
     const reserve = { from: span.from + rule.reserve, to: span.to + rule.reserve };
@@ -74,6 +76,11 @@ function patchBy(rule: ComebackRule, state: DoseState, lifted: Load | undefined,
   });
   const dose: Dose = { ...home, sets };
   return { slot: slot.key, change: "reps", dose, exercise: exercise.id };
+}
+
+/** Whether every muscle that the form drives was trained by other movements meanwhile: then only the load goes back. */
+function isUsed({ inUse }: DoseState): boolean {
+  return inUse.length > 0;
 }
 
 /** The hardest load here that is at most such a share of one lifted; with help, at least so much the more help. */
@@ -85,10 +92,14 @@ function under({ loads, exercise }: DoseState, lifted: Load, share: number): Loa
   return fits.at(-1) ?? loads[0];
 }
 
-function isAsked({ slot }: DoseState, patch: Patch): boolean {
-  return (
-    patch.change === "reps" && slot.dose.sets.length <= patch.dose.sets.length && slot.dose.sets[0]?.load !== undefined
-  );
+/** Whether no more than that is asked already: as few sets, and no harder a load, or as many left where there is none. */
+function isAsked({ slot, exercise }: DoseState, patch: Patch): boolean {
+  if (patch.change !== "reps" || slot.dose.sets.length > patch.dose.sets.length) return false;
+  const [now, then] = [slot.dose.sets[0], patch.dose.sets[0]];
+  if (then?.load === undefined) return (now?.reserve?.from ?? 0) >= (then?.reserve?.from ?? 0);
+  if (now?.load === undefined) return false;
+  const more = massOf(now.load) - massOf(then.load);
+  return exercise.loadMeaning === "assist" ? more >= 0 : more <= 0;
 }
 
 /**

@@ -1,8 +1,10 @@
 import type { Capacity } from "../capacity/index.ts";
 import type { Day } from "../day.ts";
 import type { SlotSession } from "../measures/index.ts";
-import type { Dose, Exercise, ExerciseId, Patch, Person, PlanSlot, Reason } from "../model/index.ts";
+import type { Dose, Exercise, ExerciseId, Muscle, Patch, Person, PlanSlot, Reason } from "../model/index.ts";
 import type { Load } from "../units.ts";
+import type { MuscleCap } from "./first-exposure.ts";
+import type { Lowered } from "./full-again.ts";
 import type { HarderForm } from "./harder-forms.ts";
 
 /** All that the next dose of one slot depends on. */
@@ -31,6 +33,12 @@ export interface DoseState {
   readonly easier: readonly ExerciseId[];
   /** Days on which it was said that illness kept the person away. */
   readonly sickOn: readonly Day[];
+  /** Muscles that the form drives and that are new or back, with what they may do. */
+  readonly caps: readonly MuscleCap[];
+  /** All muscles that the form drives, where other movements kept each of them trained; else none. */
+  readonly inUse: readonly Muscle[];
+  /** Whether a dose stands that was lowered for a comeback or a first session, and from which of its sessions on. */
+  readonly lowered: Lowered | undefined;
   /** Whether one more set keeps each muscle's week within its growth; undefined where that is not known. */
   readonly oneMoreSet: { readonly ok: boolean; readonly because: Reason } | undefined;
 }

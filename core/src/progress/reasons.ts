@@ -120,6 +120,16 @@ export const PROGRESS_CODES = [
   "progress/well-first",
   /** exercise, load: before the break, sessions: { on } */
   "progress/back-again",
+  /** muscle, days: without it, exposures: sessions since, usual: 0, most: direct sets a session */
+  "progress/muscle-new",
+  /** muscle, days, exposures, usual: weekly sets before, most: weekly sets now */
+  "progress/muscle-back",
+  /** exercise: it only lowers */
+  "progress/lowering-first",
+  /** muscles: trained by other movements since */
+  "progress/muscles-used",
+  /** exercise, from, to: sets, why: comeback or first, sessions: { on } */
+  "progress/full-again",
   /** exercise, seconds, settles: decisions on average, slots: that it bears on */
   "progress/tells-most",
   // Light weeks. Weeks are phase/week.

@@ -6,6 +6,8 @@ import { exerciseHistory, liftsFrom, slotHistory } from "../measures/index.ts";
 import type { Dose, Exercise, PlanSlot, Slot } from "../model/index.ts";
 import { admitter } from "../offer/index.ts";
 import type { DoseState } from "./dose-state.ts";
+import { muscleCaps, musclesInUse } from "./first-exposure.ts";
+import { loweredIn } from "./full-again.ts";
 import { harderForms } from "./harder-forms.ts";
 import { oneMoreSet } from "./one-more-set.ts";
 import type { ProgressInput } from "./progress-input.ts";
@@ -35,6 +37,7 @@ export function stateOf(input: ProgressInput, slot: PlanSlot, from: Slot, exerci
     // As of the last session and not of today, so that the same record always says the same.
     return capacityOf(exercise, history, { person, on: last === undefined ? on : dayOf(last.at), dayOf }).capacity;
   });
+  const caps = once(() => muscleCaps(input, slot, exercise));
   const admits = (id: string) => {
     const form = catalogue.exercises.get(id);
     return form !== undefined && !form.coachOnly && admit()(form, begunWith(form, slot.dose)).ok;
@@ -71,6 +74,15 @@ export function stateOf(input: ProgressInput, slot: PlanSlot, from: Slot, exerci
     },
     get sickOn() {
       return record.missed.filter(({ data }) => data.because === "sick").map(({ at }) => dayOf(at));
+    },
+    get caps() {
+      return caps();
+    },
+    get inUse() {
+      return musclesInUse(input, exercise);
+    },
+    get lowered() {
+      return loweredIn(record, slot, from.dose);
     },
     get oneMoreSet() {
       const next = weekAhead(input, slot);

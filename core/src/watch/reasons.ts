@@ -20,6 +20,8 @@ export const WATCH_CODES = [
   "watch/morning-late",
   /** on: the first session; signs that want a doctor are asked for on the two days after it */
   "watch/ask-after-first",
+  /** on, muscles: that nothing had trained for two weeks or more; the same signs are asked for */
+  "watch/ask-after-new",
   /** on, about, text: a note of the last days */
   "watch/noted",
   /** session, on: the day that a device's clock showed, before the plan or after today */

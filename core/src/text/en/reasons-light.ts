@@ -4,6 +4,7 @@ import type { Say } from "../names.ts";
 import { listed, plural, printNumber } from "./number.ts";
 import { sheet } from "./sheet.ts";
 import { loadIn } from "./units.ts";
+import { capital } from "./words.ts";
 
 /** "week 3 of base". */
 function week(data: Data, name = "week"): string {
@@ -87,7 +88,3 @@ export const lightReasons: Readonly<Record<LightCode, Say>> = {
   "progress/effort-unrated": (data) =>
     `Effort of sessions is not known: ${said(data, "sessions")} and ${said(data, "before")} were rated, ${said(data, "needed")} each are needed.`,
 };
-
-function capital(text: string): string {
-  return text[0]!.toUpperCase() + text.slice(1);
-}

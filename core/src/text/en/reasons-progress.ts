@@ -6,7 +6,7 @@ import { listed, plural, printNumber, printSpan } from "./number.ts";
 import { lightReasons } from "./reasons-light.ts";
 import { sheet } from "./sheet.ts";
 import { loadIn, printDate } from "./units.ts";
-import { muscles, tags } from "./words.ts";
+import { capital, muscles, tags } from "./words.ts";
 
 /** The movement that a reason is about, where it names one. */
 function form(data: Data, names: Names, name = "exercise"): string {
@@ -69,6 +69,10 @@ function reserves(data: Data): string {
 function muscle(data: Data): string {
   const name = said(data, "muscle");
   return muscles[name as keyof typeof muscles] ?? name;
+}
+
+function nth(data: Data): string {
+  return numberIn(data, "exposures") === 1 ? ", and one session since" : "";
 }
 
 /** "1 Mar and 4 Mar". */
@@ -213,6 +217,16 @@ export const progressReasons: Readonly<Record<ProgressCode, Say>> = {
     `Ask the repetitions and the reserve of one set of ${form(data, names)}: it settles ${said(data, "settles")} open ${numberIn(data, "settles") === 1 ? "decision" : "decisions"} on average, in ${said(data, "seconds")} s with its rest.`,
   "progress/back-again": (data) =>
     `Done as asked on ${days(data)} since the break; ${load(data, "load")} was the load before it.`,
+  "progress/muscle-new": (data) =>
+    `${capital(muscle(data))}: nothing trained it in the ${said(data, "days")} days that are known${nth(data)}. At most ${plural(numberIn(data, "most"), "set", "sets")} a session that it drives, 3 or more in reserve.`,
+  "progress/muscle-back": (data) =>
+    `${capital(muscle(data))}: ${said(data, "days")} days without it${nth(data)}, ${printNumber(numberIn(data, "usual"))} sets a week before. At most ${printNumber(numberIn(data, "most"))} sets in this week: half to two thirds is common practice.`,
+  "progress/lowering-first": (data, names) =>
+    `${form(data, names)} only lowers, which muscles lose first (12 % in two weeks in one study): one set to begin with.`,
+  "progress/muscles-used": (data) =>
+    `Other movements kept ${listed(wordsIn(data, "muscles"))} trained: the sets stay, the load is found again.`,
+  "progress/full-again": (data) =>
+    `Done as asked on ${days(data)} with ${plural(numberIn(data, "from"), "set", "sets")}: ${plural(numberIn(data, "to"), "set", "sets")} again${said(data, "why") === "first" ? ", one more at a time" : ""}.`,
   ...lightReasons,
   "progress/run-level": (data) =>
     `Run–walk level ${said(data, "level")}: ${sheet.intervals(numberIn(data, "bouts"), numberIn(data, "runS"), numberIn(data, "walkS"))}.`,

@@ -128,3 +128,8 @@ export const amounts: Readonly<Record<AmountKind, string>> = {
   time: "time",
   contacts: "contacts",
 };
+
+/** @example capital("week 3") //=> "Week 3" */
+export function capital(text: string): string {
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
+}
