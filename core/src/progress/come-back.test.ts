@@ -125,7 +125,7 @@ describe("the first session after time away", () => {
 /** What is computed when it is asked for, written out, so that it can be changed. */
 function plain(state: ReturnType<typeof stateWith>) {
   const { today, dayOf, person, exercise, slot, home, history, loads, capacity, easier, sickOn } = state;
-  const { admitted, shareAtMost, harder, oneMoreSet } = state;
+  const { admitted, shareAtMost, harder, oneMoreSet, caps, inUse, lowered } = state;
   return {
     today,
     dayOf,
@@ -142,6 +142,9 @@ function plain(state: ReturnType<typeof stateWith>) {
     shareAtMost,
     harder,
     oneMoreSet,
+    caps,
+    inUse,
+    lowered,
   };
 }
 

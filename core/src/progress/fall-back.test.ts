@@ -111,7 +111,7 @@ describe("one step back", () => {
 /** What is computed when it is asked for, written out, so that it can be changed. */
 function stateOf(state: ReturnType<typeof stateWith>) {
   const { today, dayOf, person, exercise, slot, home, history, loads, capacity, easier: forms, sickOn } = state;
-  const { admitted, shareAtMost, harder, oneMoreSet } = state;
+  const { admitted, shareAtMost, harder, oneMoreSet, caps, inUse, lowered } = state;
   return {
     today,
     dayOf,
@@ -128,6 +128,9 @@ function stateOf(state: ReturnType<typeof stateWith>) {
     shareAtMost,
     harder,
     oneMoreSet,
+    caps,
+    inUse,
+    lowered,
   };
 }
 
