@@ -48,6 +48,21 @@ testCheck(cannotJudge, {
       data: [{ side: "effort", doses: 1, of: 1 }],
     },
     "no rest is said": { doc: doc(slot(reps(8, left), 0)), at: [at(0)], data: [{ side: "rest", doses: 1, of: 1 }] },
+    "one set of a dose says nothing": {
+      doc: doc(madeUpSlot("squat", "squat", { sets: [reps(8, left), reps(8)], restS: 60 })),
+      at: [at(0)],
+      data: [{ side: "effort", doses: 1, of: 1 }],
+    },
+    "one set of repetitions beside holds": {
+      doc: doc(madeUpSlot("squat", "squat", { sets: [hold(20), reps(8)], restS: 60 })),
+      at: [at(0)],
+      data: [{ side: "effort" }],
+    },
+    "two sets without a rest": {
+      doc: doc(slot(reps(8, left), 0, "squat", 2)),
+      at: [at(0)],
+      data: [{ side: "rest" }],
+    },
     "neither, in a pair only the effort": {
       doc: doc({ pair: [slot(reps(8), 0), slot(reps(8, left), 0)] }),
       at: [at(0, "pair", 0)],

@@ -1,4 +1,4 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { addDays, day } from "../day.ts";
 import type { Muscle } from "../model/index.ts";
 import {
@@ -91,4 +91,41 @@ test("the remedy takes sets from the first week alone", () => {
   const after = changed(input.programme, cures[2]!.changes);
   expect(comebackSets.run(lookAt({ ...input, programme: after }))).toEqual([]);
   expect(after.phases[0]!.sessions[0]!.work[0]).toMatchObject({ changes: [{ week: 3, dose: sets(20, reps(8)) }] });
+});
+
+describe("how much over is told", () => {
+  const found = (bench: number, daysOff: number, usual: number) =>
+    comebackSets
+      .run(lookAt(doc(bench, 1, used(daysOff, { chest: usual, lats: 40 }))))
+      .map(({ data }) => data["percent"]);
+  test("two sets over two thirds or a half after time off", () => {
+    expect([found(9, 14, 12), found(10, 14, 12)]).toEqual([[], [67]]);
+    expect([found(7, 35, 12), found(8, 35, 12)]).toEqual([[], [50]]);
+  });
+  test("28 days off are two thirds, 29 a half", () => {
+    expect([found(8, 28, 12), found(8, 29, 12)]).toEqual([[], [50]]);
+  });
+  test("three sets over a fifth more without time off", () => {
+    expect([found(14, 0, 10), found(15, 0, 10)]).toEqual([[], [120]]);
+  });
+  test("the usual sets are told with one decimal, over the weeks that are known", () => {
+    const recent = [7, 8, 7].map((chest, at) => ({ week: addDays(ON, -14 - 7 * (at + 1)), sets: { chest } }));
+    const [one] = comebackSets.run(lookAt(doc(12, 1, recent)));
+    expect(one!.data).toMatchObject({ known: 3, muscles: [{ muscle: "chest", sets: 12, usual: 7.3 }] });
+  });
+});
+
+test("sets are taken from pairs together, and from what helps the muscle too; a single set stays", () => {
+  const base = doc(12, 8, used(14, { chest: 12, triceps: 6, lats: 12 }));
+  const bench = madeUpSlot("bench", "horizontal push", sets(6, reps(8)), { slot: "b" });
+  const row = madeUpSlot("row", "horizontal pull", sets(6, reps(8)), { slot: "r" });
+  const single = madeUpSlot("bench", "horizontal push", sets(1, reps(8)), { slot: "one" });
+  const five = madeUpSlot("bench", "horizontal push", sets(5, reps(8)), { slot: "five" });
+  const programme = madeUpProgramme([madeUpSession("a", 90, [{ pair: [bench, row] }, single, five])]);
+  const [cure] = comebackSets.run(lookAt({ ...base, programme }))[0]!.cures!();
+  expect(cure!.data["slots"]).toEqual([
+    { slot: "b", name: "Bench", from: 6, to: 5 },
+    { slot: "r", name: "Row", from: 6, to: 5 },
+    { slot: "five", name: "Bench", from: 5, to: 4 },
+  ]);
 });

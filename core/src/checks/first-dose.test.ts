@@ -101,3 +101,44 @@ test("the remedies: two sets, or one where two slots share a muscle; three in re
   expect(done({ pair: [slot("squat", 3), slot("row", 3)] })[0]).toBe(0);
   expect(done(slot("squat", 2, { reserve: { from: 1, to: 5 } }))).toEqual([0]);
 });
+
+test("the remedies name every slot that loses sets, those of a pair too, and leave later doses alone", () => {
+  const later = { ...slot("squat", 4), changes: [{ week: 2, dose: sets(5, reps(8, easy)) }] };
+  const input = doc("novice", later, { pair: [slot("lunge", 3), slot("row", 2)] });
+  const cures = firstDose.run(lookAt(input))[0]!.cures!();
+  expect(cures.map(({ data }) => data["slots"])).toEqual([
+    [
+      { slot: "squat", name: "Squat", from: 4, to: 2 },
+      { slot: "lunge", name: "Lunge", from: 3, to: 2 },
+      { slot: "row", name: "Row", from: 2, to: 2 },
+    ],
+    [
+      { slot: "squat", name: "Squat", from: 4, to: 1 },
+      { slot: "lunge", name: "Lunge", from: 3, to: 1 },
+      { slot: "row", name: "Row", from: 2, to: 1 },
+    ],
+  ]);
+  const after = changed(input.programme, cures[0]!.changes).phases[0]!.sessions[0]!.work[0];
+  expect(after).toMatchObject({ changes: [{ week: 2, dose: sets(5, reps(8, easy)) }] });
+});
+
+test("more in reserve: only slots that leave too few, at least three, the upper end kept", () => {
+  const input = doc("novice", slot("squat", 2, { reserve: { from: 1, to: 5 } }), slot("row", 2));
+  const [cure] = firstDose.run(lookAt(input))[0]!.cures!();
+  expect(cure).toMatchObject({ id: "more-in-reserve", data: { reserve: 3, slots: 1 } });
+  const work = changed(input.programme, cure!.changes).phases[0]!.sessions[0]!.work;
+  expect(work[0]).toMatchObject({ dose: { sets: [{ reserve: { from: 3, to: 5 } }, { reserve: { from: 3, to: 5 } }] } });
+  expect(work[1]).toBe(input.programme.phases[0]!.sessions[0]!.work[1]);
+  const open = madeUpSlot("squat", "squat", sets(1, { amount: { kind: "most" }, eachSide: false }));
+  expect(firstDose.run(lookAt(doc("novice", open)))[0]!.cures!()).toEqual([]);
+});
+
+test("a hundred repetitions are not too many, and what only helps counts none", () => {
+  const found = (...work: readonly Block[]) => firstDose.run(lookAt(doc("advanced", ...work)));
+  expect(found(madeUpSlot("squat", "squat", sets(2, reps(50))))).toEqual([]);
+  expect(found(madeUpSlot("squat", "squat", sets(2, reps({ from: 50, to: 51 }))))[0]!.data).toMatchObject({
+    muscles: [{ muscle: "front thigh", sets: 2, reps: 102 }],
+    mostSets: 10,
+    mostReps: 100,
+  });
+});

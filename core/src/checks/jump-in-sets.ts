@@ -32,8 +32,7 @@ function fullWeeks({ weeks }: Look): readonly FullWeek[] {
   return weeks.flatMap((phase, phaseAt) =>
     phase
       .filter(({ light }) => !light)
-      .flatMap((asked) => asked.weeks.map((week): FullWeek => ({ phaseAt, week, asked })))
-      .sort((a, b) => a.week - b.week),
+      .flatMap((asked) => asked.weeks.map((week): FullWeek => ({ phaseAt, week, asked }))),
   );
 }
 

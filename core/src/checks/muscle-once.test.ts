@@ -94,3 +94,35 @@ test("nothing is offered for a slot in a pair, one with changes, one set, or a s
   expect(one([{ pair: [slot("bench", 3), slot("calf", 3)] }], [])).toEqual([]);
   expect(one([{ ...slot("bench", 3), changes: [{ week: 2, dose: sets(4, reps(8)) }] }], [])).toEqual([]);
 });
+
+test("the remedy names what is split, takes the slot with most sets, and halves an odd number upwards", () => {
+  const { programme } = week([slot("bench", 3), slot("bench", 5, "bench-more")], []);
+  const [cure] = muscleOnce.run(lookAt({ programme, catalogue }))[0]!.cures!();
+  expect(cure!.data).toEqual({ names: ["Bench"] });
+  const counts = changed(programme, cure!.changes).phases[0]!.sessions.map(({ work }) =>
+    work.flatMap(slotsOf).map(({ slot: key, dose }) => [key, dose.sets.length]),
+  );
+  expect(counts).toEqual([
+    [
+      ["bench", 3],
+      ["bench-more", 3],
+    ],
+    [["bench-more-2", 2]],
+  ]);
+});
+
+test("two sets can be split; every other session is tried", () => {
+  const { programme } = week([slot("bench", 2)], [], []);
+  const cures = muscleOnce.run(lookAt({ programme, catalogue }))[0]!.cures!();
+  expect(cures.map(({ changes }) => changes.find(({ op }) => op === "insert")!.at[3])).toEqual([1, 2]);
+});
+
+test("one slot that is for two muscles is split once", () => {
+  const both = madeUpCatalogue([
+    madeUpExercise({ id: "dip", name: "Dip", pattern: "horizontal push", muscles: { chest: 1, triceps: 1 } }),
+  ]);
+  const { programme } = week([slot("dip", 4)], []);
+  const [found] = muscleOnce.run(lookAt({ programme, catalogue: both }));
+  expect(found!.data["muscles"]).toMatchObject([{ muscle: "chest" }, { muscle: "triceps" }]);
+  expect(found!.cures!()[0]!.changes).toHaveLength(2);
+});

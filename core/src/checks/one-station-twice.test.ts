@@ -41,6 +41,14 @@ testCheck(oneStationTwice, {
     "the place has none, which is told elsewhere": doc(pair, madeUpPlace()),
   },
   bad: {
+    "two machines at once, of which the place has one each": {
+      doc: doc(
+        { round: [slot("cable-row"), slot("cable-press"), slot("fly")] },
+        madeUpPlace({ equipment: { cable: 1 } }),
+      ),
+      at: [AT],
+      data: [{ station: "cable", names: ["Cable row", "Cable press"] }],
+    },
     "no place is named: a note": {
       doc: doc(pair),
       at: [AT],

@@ -114,3 +114,44 @@ test("cuts that fit come before cuts that only help, and each says what is left"
     ["longer-session", null, null, undefined, null],
   ]);
 });
+
+test("a cut names its pairs, and the sets that are fewer of each slot", () => {
+  const input = doc(
+    40,
+    slot("minute", sets(4, reps(5), { restS: 300 })),
+    slot("other", sets(4, reps(5), { restS: 300 })),
+  );
+  const cures = overItsMinutes.run(lookAt(input))[0]?.cures?.() ?? [];
+  const cut = cures.map(({ data }) => [data["pairs"], data["fewer"]]);
+  expect(cut).toContainEqual([[["Minute", "Other"]], []]);
+  expect(cut).toContainEqual([
+    [],
+    [
+      { slot: "minute", name: "Minute", from: 4, to: 3 },
+      { slot: "other", name: "Other", from: 4, to: 3 },
+    ],
+  ]);
+});
+
+test("what nobody knows is named as it is written", () => {
+  const known = slot("minute", sets(4, reps(5), { restS: 300 }));
+  const cures = overItsMinutes.run(lookAt(doc(15, known, slot("moonwalk", sets(4, reps(5))))))[0]!.cures!();
+  const fewer = cures.flatMap(({ data }) => (data["fewer"] ?? []) as readonly { readonly name: string }[]);
+  expect(fewer.map(({ name }) => name)).toContain("moonwalk");
+});
+
+test("no session is made longer than its file takes: 240 minutes", () => {
+  const last = (reps: number) =>
+    overItsMinutes.run(
+      lookAt(
+        doc(60, slot("minute", sets(1, { amount: { kind: "reps", span: { from: reps, to: reps } }, eachSide: false }))),
+      ),
+    )[0]!.cures!();
+  expect(last(192).map(({ data }) => data)).toEqual([{ from: 60, to: 240 }]);
+  expect(last(193)).toEqual([]);
+});
+
+test("of equal weeks the first is told", () => {
+  const twice = slot("minute", sets(1, reps(50)), [{ week: 3, dose: sets(1, reps(50)) }]);
+  expect(overItsMinutes.run(lookAt(doc(50, twice)))[0]!.data).toMatchObject({ week: 1 });
+});

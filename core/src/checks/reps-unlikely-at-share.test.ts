@@ -76,3 +76,18 @@ test("unlike sets are each brought to what fits", () => {
 test("where no printed share allows so many, only the repetitions can give way", () => {
   expect(remedies(sets(1, reps(20, { percent: 70 })))).toEqual(["1 × 11 @70 %"]);
 });
+
+test("two repetitions may become one, and one becomes none", () => {
+  // Two at 100 %: the book gives 2 at 95 %, and 1 at 100 %.
+  expect(remedies(sets(1, reps(2, { percent: 100 })))).toEqual(["1 × 2 @95 %", "1 × 1 @100 %"]);
+});
+
+test("a range loses a repetition at both ends, and never falls under one", () => {
+  expect(remedies(sets(1, reps({ from: 5, to: 6 }, { percent: 90 })))[1]).toBe("1 × 4–5 @90 %");
+  expect(remedies(sets(1, reps({ from: 1, to: 3 }, { percent: 90, reserve: { from: 5, to: 5 } })))[1]).toBeUndefined();
+});
+
+test("only sets like the one that asks too much are changed", () => {
+  const dose = { sets: [reps(8, { percent: 90 }), reps(3, { percent: 90 })] };
+  expect(remedies(dose)[1]).toBe("4, 3 @90 %");
+});

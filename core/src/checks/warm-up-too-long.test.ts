@@ -39,6 +39,7 @@ testCheck(warmUpTooLong, {
   },
   bad: {
     "twenty minutes": { doc: doc([easy("cycle", 20)]), at: AT, data: [{ session: "a", minutes: 20, most: 15 }] },
+    "in whole minutes, half ones up": { doc: doc([easy("cycle", 15.5)]), at: AT, data: [{ minutes: 16, most: 15 }] },
     "sixteen in two": { doc: doc([easy("cycle", 10), easy("walk", 6)]), at: AT, data: [{ minutes: 16 }] },
   },
 });

@@ -370,3 +370,14 @@ test("comments and order survive a remedy", () => {
   const edited = editProgramme(text, slip?.remedies[0]?.edits ?? []);
   expect(edited.ok && edited.value).toBe(text.replace("goblet-sqaut", "goblet-squat"));
 });
+
+test("of remedies that are one way to the same end only the first that holds is offered; names that are near each", () => {
+  const ONE_WAY = ["add-slot", "more-sets", "fewer-sets", "over-two-sessions", "drop-light", "into-table"];
+  const offered = Object.values(FIXTURES).flatMap((fixture) => check(fixture).map(({ remedies }) => remedies));
+  for (const remedies of offered) {
+    const ids = remedies.map(({ id }) => id).filter((id) => ONE_WAY.includes(id));
+    expect(ids).toEqual([...new Set(ids)]);
+  }
+  const near = offered.map((remedies) => remedies.filter(({ id }) => id === "take-near-name").length);
+  expect(Math.max(...near)).toBeGreaterThan(1);
+});
