@@ -23,7 +23,8 @@ export type TimeKind =
 /**
  * Ours, no source: no study of set-up or station-change times was found, so these are a coach's guesses, to be learned
  * from logged times. `secondsPerRep` is seconds for one unit of the amount: a repetition, a contact, a metre, and 1 for
- * a second of a hold or of a time.
+ * a second of a hold or of a time. Where time is usual but metres may be asked, entries give their own seconds a metre at
+ * a steady effort: common practice, no source.
  */
 export const USUAL_TIMES: Readonly<Record<TimeKind, Times>> = {
   barbell: { secondsPerRep: 4, setupS: 120, changeS: 20, moveS: 60 },

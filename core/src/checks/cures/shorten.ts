@@ -72,7 +72,7 @@ export function withOneSetFewer(parts: Parts): Parts {
 /** One set fewer at a time, from the block with most sets, the last of equals, until the session fits. */
 export function withSetsThatFit(parts: Parts, fits: (parts: Parts) => boolean): Parts {
   let now = parts;
-  while (!fits(now)) {
+  while (now.length > 0 && !fits(now)) {
     const most = now.reduce((best, part) => (setsOf(part.block) >= setsOf(best.block) ? part : best), now[0]!);
     if (setsOf(most.block) <= FEWEST_SETS) return now;
     now = oneSetFewer(now, (part) => part === most);

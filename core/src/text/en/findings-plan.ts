@@ -22,7 +22,7 @@ function unequalOpposites(data: Data): string {
 function activityMinutes(data: Data): string {
   const got = `${printNumber(Math.round(numberIn(data, "equivalent")))} min a week of conditioning in ${phaseTitle(data)}`;
   if (said(data, "side") === "cannot judge") {
-    return `${got} are asked in time, and more in something else: whether it comes to ${said(data, "least")} cannot be judged. Missing: its minutes.`;
+    return `Cannot judge whether conditioning comes to ${said(data, "least")} min a week: ${got} are asked in time, and more in something else. Missing: its minutes.`;
   }
   const hard = numberIn(data, "vigorous") > 0 ? ", hard minutes counted twice" : "";
   return `${got}${hard}; adults are advised ${said(data, "least")} to ${said(data, "to")} of moderate activity, everything they do counted.`;

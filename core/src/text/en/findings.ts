@@ -32,7 +32,7 @@ function setsOutsideBand(data: Data): string {
       return `Under ${plural(numberIn(data, "from"), "set", "sets")} a week in ${phaseTitle(data)}, and no slot is for them: ${listed(named)}.`;
     }
     case "cannot judge":
-      return `Weekly sets in ${phaseTitle(data)} are counted without ${listed(wordsIn(data, "unknown"))}, so too little cannot be told.`;
+      return `Cannot judge whether weekly sets in ${phaseTitle(data)} are too few. Missing: what ${listed(wordsIn(data, "unknown"))} trains.`;
     default: {
       const count = `${plural(numberIn(data, "sets"), "set", "sets")} a week for ${muscleOf(data)} in ${phaseTitle(data)}`;
       const weeks = numbersIn(data, "weeks");
@@ -75,7 +75,7 @@ function overItsMinutes(data: Data): string {
   const unknown = wordsIn(data, "unknown");
   const without = unknown.length === 0 ? "" : ` Counted without ${listed(unknown)}.`;
   if (said(data, "side") === "cannot judge") {
-    return `${printMinutes(numberIn(data, "typicalS"))} for ${session}, counted without ${listed(unknown)}: whether it fits its ${said(data, "minutes")} min cannot be told.`;
+    return `Cannot judge whether ${session} fits its ${said(data, "minutes")} min: ${printMinutes(numberIn(data, "typicalS"))} without it. Missing: how long ${listed(unknown)} takes.`;
   }
   const range = `${minutesOf(numberIn(data, "lowS"))} to ${minutesOf(numberIn(data, "highS"))}`;
   const has = data["of"] === "person" ? "this person has" : "it has";
