@@ -160,6 +160,7 @@ export const personOutput: z.ZodType<PersonOutput> = z.strictObject({
           z.strictObject({ value: loadPiece, low: loadPiece, high: loadPiece, sessions: z.int().min(1) }),
         ),
         missing: z.exactOptional(reasonPiece),
+        carried: z.exactOptional(reasonPiece),
         next: z.exactOptional(z.array(strokePiece).max(50)),
       }),
     )

@@ -155,6 +155,8 @@ export interface PersonOutput {
     readonly capacity?: { readonly value: Load; readonly low: Load; readonly high: Load; readonly sessions: number };
     /** Why there is no capacity. */
     readonly missing?: Reason;
+    /** A range carried from another form, beside what is missing. */
+    readonly carried?: Reason;
   }[];
   readonly waiting: readonly MorningItem[];
   /** As in the morning list. */

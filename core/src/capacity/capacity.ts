@@ -27,6 +27,8 @@ export const CAPACITY_CODES = [
   "capacity/contradict",
   /** most: repetitions, with those in reserve, up to which there is a figure for one */
   "capacity/over-ten",
+  /** exercise: from which, by: tool, arms or rung, low, high: loads, sessions; beside what is missing */
+  "capacity/carried-from",
 ] as const;
 export type CapacityCode = (typeof CAPACITY_CODES)[number];
 

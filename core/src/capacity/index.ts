@@ -10,6 +10,7 @@ export {
   type ZoneState,
 } from "./capacity.ts";
 export { capacityOf, type ExerciseCapacity, factsOf, type OnceShown, traineeOf } from "./capacity-of.ts";
+export { type CarriedBy, type CarriedFrom, carriedFrom } from "./carried-from.ts";
 export { lossAway } from "./detraining.ts";
 export { type Forecast, forecast, forecastHold } from "./forecast.ts";
 export { type SetFact, type Trainee, ZONE_TOP, ZONES, type Zone, zoneOf } from "./set-fact.ts";

@@ -166,3 +166,39 @@ describe("back to a form whose muscles were trained by others", () => {
     expect(back.next("row", 29).kind).toBe("stay");
   });
 });
+
+describe("what is carried into a form of which too little is known", () => {
+  test("stands beside what is missing and is no figure of the form; what is known carries nothing into itself", () => {
+    const life = new Life({}).does("base/1/b", 3).does("base/2/b", 10);
+    const page = personPage(life.at(11));
+    const slots = new Map(page.slots.map((slot) => [slot.slot, slot]));
+    expect(slots.get("press")?.capacity).toBeDefined();
+    expect(slots.get("press")?.carried).toBeUndefined();
+    // A squat on the back is not carried from one that hands hold in front.
+    expect(slots.get("squat")?.carried).toBeUndefined();
+    const squats = new Life({}).does("base/1/a", 0).does("base/2/a", 7);
+    expect(nextDoses(squats.at(8)).slots.every(({ carried }) => carried === undefined)).toBe(true);
+  });
+
+  test("a press with dumbbells after two sessions with a bar", () => {
+    const life = new Life({}).does("base/1/b", 3).does("base/2/b", 10);
+    const person = life.at(11);
+    const swapped = {
+      id: "pinned-0001",
+      person: "ana",
+      kind: "pinned" as const,
+      patch: { slot: "press", change: "exercise" as const, exercise: "dumbbell-press-standing" },
+    };
+    const word = decide(person, swapped, { by: "Imke", device: "stave-desk", at: noonOf(11) });
+    life.events = [...life.events, (word as { event: StaveEvent }).event];
+    const next = life.next("press", 11);
+    expect(next.exercise).toBe("dumbbell-press-standing");
+    expect(next.carried).toMatchObject({
+      code: "capacity/carried-from",
+      data: { exercise: "barbell-overhead-press", by: "tool", sessions: 2 },
+    });
+    const page = personPage(life.at(11)).slots.find(({ slot }) => slot === "press")!;
+    expect(page).toMatchObject({ missing: { code: "capacity/not-recorded" }, carried: next.carried });
+    expect(page.capacity).toBeUndefined();
+  });
+});

@@ -11,6 +11,7 @@ import {
   tellsMost,
   titleOf,
 } from "../progress/index.ts";
+import { carriedInto } from "./carried-into.ts";
 import type { PlannedPerson } from "./situation.ts";
 import { type View, viewOf } from "./view-of.ts";
 
@@ -25,6 +26,8 @@ export interface SlotNext {
   readonly patch?: Patch;
   readonly evidence: readonly Reason[];
   readonly certainty?: Certainty;
+  /** What is carried from another form, where too little is known of this one. */
+  readonly carried?: Reason;
   readonly refused: readonly Reason[];
   readonly others: readonly { readonly patch: Patch; readonly title: Reason }[];
 }
@@ -59,6 +62,7 @@ export function nextDoses(person: PlannedPerson): NextDoses {
   const slots = [...dosesFor(view.progress), ...runs].map(({ slot, exercise, way, next }): SlotNext => {
     const titled = (patch: Patch) => titleOf(patch, slot, exercise, person.person);
     const { kind, patch, evidence, certainty, refused, others } = next;
+    const carried = carriedInto(view, exercise.id);
     return {
       slot: slot.key,
       exercise: exercise.id,
@@ -67,6 +71,7 @@ export function nextDoses(person: PlannedPerson): NextDoses {
       ...(patch === undefined ? {} : { patch, title: titled(patch) }),
       evidence,
       ...(certainty === undefined ? {} : { certainty }),
+      ...(carried === undefined ? {} : { carried }),
       refused,
       others: others.map((each) => ({ patch: each, title: titled(each) })),
     };

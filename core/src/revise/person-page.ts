@@ -13,6 +13,7 @@ import {
   type StaveEvent,
 } from "../model/index.ts";
 import { slotsAhead } from "../progress/index.ts";
+import { carriedInto } from "./carried-into.ts";
 import { decisionTitle, itemOf } from "./morning-for.ts";
 import type { PlannedPerson } from "./situation.ts";
 import { strokesAhead, strokesOf } from "./strokes.ts";
@@ -43,6 +44,7 @@ export function personPage(person: PlannedPerson, rules: readonly StandingRule[]
         .filter(({ sets, leftOut }) => sets.length + leftOut.length > 0)
         .map((session) => ({ day: printDay(person.dayOf(session.at)), strokes: strokesOf(view, session) })),
       ...capacityIn(view.capacity(slot.exercise)?.once),
+      ...carriedIn(view, slot.exercise),
       ...nextIn(view, ahead.get(slot.key)),
     })),
     waiting: view.waiting.map((one) => itemOf(view, one, rules)),
@@ -61,6 +63,11 @@ function capacityIn(capacity: OnceShown | undefined): Pick<PersonOutput["slots"]
   if (capacity.kind === "unknown") return { missing: capacity.missing };
   const { value, low, high, sessions } = capacity;
   return { capacity: { value, low, high, sessions } };
+}
+
+function carriedIn(view: View, id: ExerciseId): Pick<PersonOutput["slots"][number], "carried"> {
+  const carried = carriedInto(view, id);
+  return carried === undefined ? {} : { carried };
 }
 
 /** Every form that the plan or the record names, and what is proposed. */

@@ -27,6 +27,8 @@ export const nextDocument = documentOf(
             evidence: z.array(reason),
             /** How sure it is that it will be done, 0 to 1, and from how many sessions that is known. */
             certainty: z.strictObject({ chance: z.number().min(0).max(1), sessions: whole }).exactOptional(),
+            /** What is carried from another form, where too little is known of this one: a range and no figure. */
+            carried: reason.exactOptional(),
             /** What would have been asked, and why it is not. */
             refused: z.array(reason),
             others: z.array(z.strictObject({ title: reason, patch })),

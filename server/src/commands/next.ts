@@ -52,7 +52,8 @@ function personWords({ person }: PlannedPerson, { day, slots, light, session }: 
 }
 
 function slotWords(said: SlotNext): readonly string[] {
-  return saidWords(`${NAMES.exercise(said.exercise)}: ${en.next[said.kind]}`, said);
+  const carried = said.carried === undefined ? [] : [`      ${sayReason(said.carried, NAMES)}`];
+  return [...saidWords(`${NAMES.exercise(said.exercise)}: ${en.next[said.kind]}`, said), ...carried];
 }
 
 function lightWords(said: LightNext): readonly string[] {

@@ -243,8 +243,16 @@ export const progressReasons: Readonly<Record<ProgressCode, Say>> = {
   "progress/stop-sign": (data) => `${said(data, "where")}: everything waits until a doctor has been asked.`,
 };
 
+const CARRIED: Readonly<Record<string, string>> = {
+  tool: "the same work with other equipment",
+  arms: "one arm for two",
+  rung: "the next rung",
+};
+
 /** Why nobody can say what somebody can lift. */
 export const capacityReasons: Readonly<Record<CapacityCode, Say>> = {
+  "capacity/carried-from": (data, names) =>
+    `Carried from ${form(data, names)} (${CARRIED[said(data, "by")] ?? MISSING}), wider: between ${load(data, "low")} and ${load(data, "high")} once, from ${plural(numberIn(data, "sessions"), "session", "sessions")} of that. It is no figure of this form.`,
   "capacity/no-scale": () =>
     "Cannot judge: it is moved by the body, a band or with help, so its number is no weight on one scale.",
   "capacity/body-unknown": () => "Cannot judge: the body is part of what is moved, and its weight is not known.",

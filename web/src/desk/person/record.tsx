@@ -10,8 +10,14 @@ interface Props {
 }
 
 /** What can be lifted, with how sure that is; or why nobody can say. */
-export function sayCapacity({ capacity, missing }: Pick<SlotRecord, "capacity" | "missing">, names: Names): string {
-  if (capacity === undefined) return missing === undefined ? words.person.noCapacity : sayReason(missing, names);
+export function sayCapacity(
+  { capacity, missing, carried }: Pick<SlotRecord, "capacity" | "missing" | "carried">,
+  names: Names,
+): string {
+  if (capacity === undefined) {
+    const why = missing === undefined ? words.person.noCapacity : sayReason(missing, names);
+    return carried === undefined ? why : `${why} ${sayReason(carried, names)}`;
+  }
   const { value, low, high, sessions } = capacity;
   return words.person.capacity(value, low, high, sessions);
 }
