@@ -2,7 +2,7 @@ import type { KnownCapacity, ZoneState } from "./capacity.ts";
 import { normalShare, Z80 } from "./normal.ts";
 import { CURVE, HALF, tired } from "./readings.ts";
 import { type Zone, zoneOf } from "./set-fact.ts";
-import { DAY_SD, SET_SD } from "./track.ts";
+import { sdOf } from "./track.ts";
 
 /** What to expect of a set on the day of a capacity. */
 export interface Forecast {
@@ -24,7 +24,7 @@ export interface Forecast {
  *
  *   reps = 30 × (e^level / kg − 1) − reserve − ½, in the zone in which that lies
  *   the interval holds what is not known of the level, the day, and the counting of repetitions and reserve; it is
- *   widened by how far past forecasts missed
+ *   widened by how far past forecasts missed; certainty is lowered where less was done of what was asked than was said
  *
  * @param kg kilograms moved, over 0
  * @param reserve repetitions that are to be left; 0 for as many as possible
@@ -53,8 +53,8 @@ export function forecast(
       low: counted(state.level - Z80 * sd),
       high: counted(state.level + Z80 * sd),
     },
-    atLeast: (reps) => (reps <= 0 ? 1 : normalShare(over(reps) / sd)),
-    usually: (reps) => (reps <= 0 ? 1 : normalShare(over(reps) / usual)),
+    atLeast: (reps) => (reps <= 0 ? 1 : normalShare(over(reps) / sd + state.hits)),
+    usually: (reps) => (reps <= 0 ? 1 : normalShare((over(reps) + state.hits * sd) / usual)),
     ...told(state, zone),
   };
 }
@@ -88,10 +88,6 @@ function usualSd({ levelVar, missed, doubt }: ZoneState): number {
 
 function told({ sessions, carried }: ZoneState, zone: Zone) {
   return { zone, sessions, ...(carried === undefined ? {} : { carried }) };
-}
-
-function sdOf({ levelVar, missed, doubt }: ZoneState, zone: Zone): number {
-  return Math.sqrt(missed ** 2 * (levelVar + DAY_SD[zone] ** 2 + SET_SD[zone] ** 2 / 2) + doubt);
 }
 
 function repsAt(level: number, kg: number): number {

@@ -14,6 +14,8 @@ export interface Reading {
     readonly past: boolean;
     readonly sets: number;
   };
+  /** Of sets that were asked for so many at least: what that needs of the level, and whether so many were done. */
+  readonly floors: readonly { readonly need: number; readonly done: boolean }[];
 }
 
 /** More in reserve than so many nobody can tell: it counts as so many at least. Source: hackett2017. */
@@ -21,12 +23,12 @@ const MOST_RESERVE = 5;
 /** A whole repetition counts what was finished; half of one more is left on average. Ours, no source. */
 export const HALF = 0.5;
 /**
- * Where some are left, people say too few by so much. Half of the published mean of 0.95 (0.17 to 1.73): the studies
+ * Where some are left, or a set ended with what was asked, people say too few by so much. Half of the published mean of 0.95 (0.17 to 1.73): the studies
  * disagree widely, and half is wrong by no more than half either way. Source: halperin2022; the half is ours.
  */
 const SAID_TOO_FEW = 0.5;
-/** Each set before makes the next so much weaker, in ln units. Ours, no source. */
-const TIRED = 0.012;
+/** Each set before makes the next so much weaker, in ln units: about two thirds of a repetition. Ours, no source. */
+const TIRED = 0.018;
 /** Sets beyond this many tire no further. Ours, no source. */
 const MOST_TIRED = 5;
 /** Repetitions per unit of load on the curve that readings are compared on. Source: epley1985. */
@@ -71,11 +73,24 @@ function readingOf(facts: readonly SetFact[]): Reading {
   const { day } = facts[0]!;
   const told = facts.flatMap((fact) => toldBy(fact, zone) ?? []);
   const kind = (["sure", "short", "least"] as const).find((how) => told.some((one) => one.how === how));
-  if (kind === undefined) return { day, zone };
+  const floors = facts.flatMap((fact) => floorOf(fact) ?? []);
+  if (kind === undefined) return { day, zone, floors };
   const of = told.filter(({ how }) => how === kind);
   const values = of.map(({ value }) => value);
   const value = kind === "least" ? Math.max(...values) : values.reduce((sum, each) => sum + each, 0) / values.length;
-  return { day, zone, told: { value, how: kind, past: of.every(({ past }) => past), sets: of.length } };
+  return { day, zone, told: { value, how: kind, past: of.every(({ past }) => past), sets: of.length }, floors };
+}
+
+/** A set that only strength could keep from the least that was asked: what that needs of the level, and whether it came. */
+function floorOf(fact: SetFact): Reading["floors"][number] | undefined {
+  const { set, kg, reps, asked, stoppedEarly } = fact;
+  if (stoppedEarly === true || asked === undefined || asked === "most") return undefined;
+  if (!(kg !== undefined && kg > 0 && reps !== undefined)) return undefined;
+  return { need: onCurve(kg, asked.from) + tired(set), done: isFloorDone(fact) };
+}
+
+function isFloorDone({ reps = 0, asked }: SetFact): boolean {
+  return asked !== undefined && asked !== "most" && reps >= asked.from;
 }
 
 function toldBy(fact: SetFact, zone: Zone): Told | undefined {
@@ -88,7 +103,9 @@ function toldBy(fact: SetFact, zone: Zone): Told | undefined {
   const { kg, reps, reserve = 0 } = fact;
   if (!(kg !== undefined && kg > 0 && reps !== undefined && reps >= 0)) return undefined;
   const judged = reserve <= MOST_RESERVE;
-  const left = Math.min(reserve, MOST_RESERVE) + (reserve > 0 ? SAID_TOO_FEW : 0);
+  // Who says 0 and did what was asked stopped by choice, so that 0 is said too low as well.
+  const chosen = reserve > 0 || (fact.reserve === 0 && isFloorDone(fact));
+  const left = Math.min(reserve, MOST_RESERVE) + (chosen ? SAID_TOO_FEW : 0);
   const possible = reps + left + (how === "least" || !judged ? 0 : HALF);
   if (possible < 1) return undefined;
   const top = ZONE_TOP[zone] + HALF;

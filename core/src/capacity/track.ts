@@ -1,6 +1,6 @@
 import type { Day } from "../day.ts";
 import { lossAway } from "./detraining.ts";
-import { meanAbove } from "./normal.ts";
+import { meanAbove, normalHeight, normalShare } from "./normal.ts";
 import type { Reading } from "./readings.ts";
 import type { Trainee, Zone } from "./set-fact.ts";
 
@@ -22,6 +22,8 @@ export interface Track {
   readonly sessions: number;
   /** How far past forecasts missed, as a share of what was said: over 1 where intervals were too narrow. */
   readonly missed: number;
+  /** By how many standard deviations of a forecast certainty is too high, going by how often what was asked was done; 0 or less. */
+  readonly hits: number;
 }
 
 /** Standard deviation of a day, and of one set's repetitions and reserve, in ln units, by zone. Source: mitter2022, grgic2020; hold: trunkHolds2021. */
@@ -41,6 +43,11 @@ const ACTIVE_WEEKS = 1.4;
 const MOST_OFF = 2;
 /** Past forecasts weigh against so many that were right. Ours, no source. */
 const TRUSTED = 6;
+/** Past hits weigh against what is known before of how sure may be said: 0 ± 1 / √12 standard deviations. Ours, no source. */
+const HITS_TRUSTED = 12;
+/** Certainty is lowered by so many standard deviations at most, and one set counts as if it lay no further off than this. Ours, no source. */
+const MOST_HITS = 1;
+const MOST_SURPRISE = 2.5;
 /** Sessions from which the start is taken. Ours, no source. */
 const FIRST = 3;
 /** The middle of three varies so much more than their mean. Source: identity for the normal, π / 2. */
@@ -80,11 +87,18 @@ export function trackOf(readings: readonly Reading[], on: Day, who: Trainee): Tr
     last: begun,
     sessions: values.length,
     missed: 1,
+    hits: 0,
   };
   let [weight, sum] = [TRUSTED, TRUSTED];
-  for (const { day, told } of readings) {
+  let hitWeight = HITS_TRUSTED;
+  for (const { day, told, floors } of readings) {
     const known = told?.how === "sure" && day <= begun;
     if (day > track.on) track = { ...later(track, day, who), last: day };
+    if (!known && floors.length > 0) {
+      const hit = hitOf(track, floors, zone);
+      hitWeight += hit.weight;
+      track = { ...track, hits: Math.max(-MOST_HITS, Math.min(0, track.hits + hit.off / hitWeight)) };
+    }
     if (told === undefined || known) continue;
     const next = moved(track, told, zone);
     track = next.track;
@@ -143,4 +157,28 @@ function moved(
     },
     off: bounded ? 1 : Math.min(9, z * z),
   };
+}
+
+/**
+ * What the sets of a session say of certainty itself: whether each did what was asked, against how sure that was. It is
+ * one step of a probit regression on its constant, with all sets of a session as one, since a day moves them together.
+ *
+ *   off = mean of (done − Φ(z)) φ(z) / (Φ(z) (1 − Φ(z))); weight = mean of φ(z)² / (Φ(z) (1 − Φ(z)))
+ */
+function hitOf(track: Track, floors: Reading["floors"], zone: Zone): { readonly off: number; readonly weight: number } {
+  const sd = sdOf(track, zone);
+  let [off, weight] = [0, 0];
+  for (const { need, done } of floors) {
+    const z = Math.max(-MOST_SURPRISE, Math.min(MOST_SURPRISE, (track.level - need) / sd + track.hits));
+    const [share, height] = [normalShare(z), normalHeight(z)];
+    const per = height / (share * (1 - share)) / floors.length;
+    off += (Number(done) - share) * per;
+    weight += height * per;
+  }
+  return { off, weight };
+}
+
+/** How far a set lies off what is expected, one standard deviation in ln units: what is not known of the level, the day, the counting. */
+export function sdOf({ levelVar, missed, doubt }: Track, zone: Zone): number {
+  return Math.sqrt(missed ** 2 * (levelVar + DAY_SD[zone] ** 2 + SET_SD[zone] ** 2 / 2) + doubt);
 }

@@ -1,5 +1,5 @@
 import { lossAway } from "../capacity/index.ts";
-import { ageOn, printDay } from "../day.ts";
+import { ageOn, type Day, printDay } from "../day.ts";
 import type { Dose, Patch, Reason, SetDose } from "../model/index.ts";
 import type { SourceId } from "../sources.ts";
 import { type Load, massOf } from "../units.ts";
@@ -27,8 +27,10 @@ export const COMEBACK_RULES: readonly ComebackRule[] = [
   { id: "gentle", source: "ours", share: { well: 0.9, ill: 0.85 }, sets: 0.5, reserve: 1 },
   { id: "half first", source: "practice", share: { well: 0.5, ill: 0.5 }, sets: 0.5, reserve: 2 },
 ];
-/** Sessions done as asked after the break, from which the load before it comes back. Ours, no source. */
+/** Sessions done as asked after a break that took strength, from which the load before it comes back. Ours, no source. */
 const SESSIONS_BACK = 2;
+/** Sessions after the break, past which what was lifted before it says little. Ours, no source. */
+const SESSIONS_LATER = 4;
 
 /**
  * The first dose after 14 days or more without a slot's form: a lighter load that is here, half the sets, one more in
@@ -44,7 +46,7 @@ export function comeBack(state: DoseState): NextDose | undefined {
   const days = state.today - state.dayOf(last.at);
   if (!(days >= BREAK_DAYS)) return undefined;
   const lifted = last.sets.findLast(({ lifted }) => lifted !== undefined)?.lifted;
-  const ill = state.sickOn.some((day) => day > state.dayOf(last.at) - BREAK_DAYS / 2);
+  const ill = wasIll(state, state.dayOf(last.at));
   const [patch, ...others] = COMEBACK_RULES.map((rule) => patchBy(rule, state, lifted, days, ill));
   if (patch === undefined || isAsked(state, patch)) return undefined;
   const rule = COMEBACK_RULES[0]!;
@@ -59,6 +61,11 @@ export function comeBack(state: DoseState): NextDose | undefined {
   const told: Reason[] = ill ? [reason("progress/well-first", {})] : [];
   const used = isUsed(state) ? [reason("progress/muscles-used", { muscles: [...state.inUse] })] : [];
   return { kind: "down", patch, evidence: [because, ...used, ...told], refused: [], others, since: last.n };
+}
+
+/** Whether illness kept somebody away after a day, or from shortly before it. */
+function wasIll({ sickOn }: DoseState, last: Day): boolean {
+  return sickOn.some((day) => day > last - BREAK_DAYS / 2);
 }
 
 function patchBy(rule: ComebackRule, state: DoseState, lifted: Load | undefined, days: number, ill: boolean): Patch {
@@ -103,26 +110,33 @@ function isAsked({ slot, exercise }: DoseState, patch: Patch): boolean {
 }
 
 /**
- * The load before the break, once two sessions after it were done as asked. It is no new load, so it is no step; where
- * the record makes it unlikely, the hardest between that is not.
+ * The load before the break, once what time away asks was done as asked after it: one session where it took no strength
+ * by the published figures, two where it did or illness was the reason. It is no new load, so it is no step; where the
+ * record makes it unlikely, the hardest between that is not. A break soon after a break goes back to what was lifted
+ * before both.
  *
  * @returns undefined where there was no break lately, or its load is back
- * @source ours
+ * @source ogasawara2013, halonen2024, nascimento2022, ours
  */
 export function backAgain(state: DoseState): NextDose | undefined {
   const done = trained(state);
-  const after = done.slice(-SESSIONS_BACK);
-  const before = done.at(-SESSIONS_BACK - 1);
-  if (before === undefined || after.length < SESSIONS_BACK) return undefined;
   const day = ({ at }: (typeof done)[number]) => state.dayOf(at);
-  const isBreak = day(after[0]!) - day(before) >= BREAK_DAYS;
-  if (!isBreak || state.today - day(after.at(-1)!) >= BREAK_DAYS) return undefined;
-  const asAsked = after.every((session) => {
+  const first = done.findLastIndex((each, at) => at > 0 && day(each) - day(done[at - 1]!) >= BREAK_DAYS);
+  if (first === -1 || state.today - day(done.at(-1)!) >= BREAK_DAYS) return undefined;
+  const away = day(done[first]!) - day(done[first - 1]!);
+  const cost =
+    lossAway(away / 7, { age: ageOn(state.person.born, state.today) }) > 0 || wasIll(state, day(done[first - 1]!));
+  const needed = cost ? SESSIONS_BACK : 1;
+  const after = done.slice(first);
+  const before = done.slice(0, first).findLast(({ asked }) => asked.dose.sets.length >= state.home.sets.length);
+  if (before === undefined || after.length < needed || after.length > SESSIONS_LATER) return undefined;
+  const shown = after.slice(-needed);
+  const asAsked = shown.every((session) => {
     const sets = allAsked(session);
     return sets?.every((set) => set.exercise === state.exercise.id && (amountDone(set) ?? -1) >= (floorOf(set) ?? 0));
   });
   const old = before.sets.findLast(({ lifted }) => lifted !== undefined)?.lifted;
-  const now = after.at(-1)!.sets.findLast(({ lifted }) => lifted !== undefined)?.lifted;
+  const now = shown.at(-1)!.sets.findLast(({ lifted }) => lifted !== undefined)?.lifted;
   if (asAsked !== true || old === undefined || now === undefined) return undefined;
   const { slot, exercise, home } = state;
   const helps = exercise.loadMeaning === "assist";
@@ -148,13 +162,13 @@ export function backAgain(state: DoseState): NextDose | undefined {
       reason("progress/back-again", {
         exercise: exercise.id,
         load: plain(old),
-        sessions: after.map((session) => ({ on: printDay(day(session)) })),
+        sessions: shown.map((session) => ({ on: printDay(day(session)) })),
       }),
       ...(chance === undefined ? [] : [chance.because]),
     ],
     ...(chance === undefined ? {} : { certainty: { chance: chance.chance, sessions: chance.sessions } }),
     refused: [],
     others: [],
-    since: Math.min(...after.map(({ n }) => n)),
+    since: Math.min(...shown.map(({ n }) => n)),
   };
 }

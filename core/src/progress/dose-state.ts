@@ -27,6 +27,8 @@ export interface DoseState {
   readonly shareAtMost: number | undefined;
   /** Of the form, as of the last session of it. */
   readonly capacity: Capacity;
+  /** The same without the last session of the form. */
+  readonly capacityBefore: Capacity;
   /** The next forms of the ladder that this person may do here, with what each asks first. */
   readonly harder: readonly HarderForm[];
   /** Easier forms that the slot offers, nearest first. */

@@ -3,7 +3,7 @@ import type { DoneSet } from "../measures/index.ts";
 import type { Patch } from "../model/index.ts";
 import { massOf } from "../units.ts";
 import type { DoseState, NextDose } from "./dose-state.ts";
-import { EVEN, likely } from "./likely.ts";
+import { likely, SCARCELY } from "./likely.ts";
 import { plain, reason } from "./reasons.ts";
 import { amountDone, floorOf, running, trained } from "./trained.ts";
 
@@ -22,7 +22,7 @@ export function fallBackLimit(floor: number, kind: "reps" | "hold" | "metres" | 
 
 /**
  * One step back: where the first set fell to the limit in the last session, or under the lowest number asked in the last
- * two, unless the whole record makes it likely that it can be done. Back is the next easier load that is here, or the nearest easier form. A session that ended early counts nothing.
+ * two, unless the record as a whole leaves at least one in ten that it can be done. Back is the next easier load that is here, or the nearest easier form. A session that ended early counts nothing.
  *
  * @returns undefined when nothing speaks for it
  * @source ours
@@ -67,7 +67,7 @@ export function fallBack(state: DoseState): NextDose | undefined {
 function isLikely(state: DoseState, { lifted, asked }: DoneSet, floor: number): boolean {
   if (asked?.amount.kind !== "reps") return false;
   const chance = likely(state, { load: lifted, reps: floor, reserve: asked.reserve?.from ?? 0 });
-  return chance?.founded === true && chance.chance >= EVEN;
+  return chance?.founded === true && chance.chance >= SCARCELY;
 }
 
 function isUnder(set: Parameters<typeof floorOf>[0] | undefined): boolean {

@@ -5,12 +5,20 @@ import { inKg, type Load } from "../units.ts";
 import type { Certainty, DoseState } from "./dose-state.ts";
 import { plain, reason } from "./reasons.ts";
 
-/** From this chance on a step is taken before the published rule asks for it. Ours, no source. */
+/**
+ * From these chances on, now and a session before, a step is taken before the published rule asks for it. A step too soon
+ * costs about two weeks: two sessions that fall short, two that earn it anew. A session of waiting costs half a one. The
+ * two weigh the same at 80 %; the second look asks for more, since a chance that was picked for being high is less. Ours,
+ * no source.
+ */
 export const SURE = 0.9;
+export const SURE_BEFORE = 0.8;
 /** Under this chance the step that the published rule asks for waits. Ours, no source. */
 export const UNLIKELY = 0.75;
 /** From this chance on what was done before is thought to be possible still. Ours, no source. */
 export const EVEN = 0.5;
+/** Under this chance a load that came up short is taken back; else it is tried again. As unlikely as a step must be sure. Ours, no source. */
+export const SCARCELY = 0.1;
 /** Sessions behind a forecast from which it may speak for a step. Ours, no source. */
 export const ENOUGH_SESSIONS = 4;
 

@@ -1,10 +1,11 @@
+import type { Capacity } from "../capacity/index.ts";
 import { printDay } from "../day.ts";
 import { shareAtMost } from "../loads/index.ts";
 import { leastOf } from "../measures/index.ts";
 import type { Dose, Exercise, Patch, Reason, Span } from "../model/index.ts";
 import { type Load, massOf } from "../units.ts";
 import { type DoseState, type NextDose, stay } from "./dose-state.ts";
-import { type Likely, likely, SURE, UNLIKELY } from "./likely.ts";
+import { type Likely, likely, SURE, SURE_BEFORE, UNLIKELY } from "./likely.ts";
 import { type LoadStep, MOST_STEP_PERCENT, nextLoad, repsAfter, repsToEarn } from "./next-load.ts";
 import { plain, reason } from "./reasons.ts";
 import { smallerSteps } from "./smaller-steps.ts";
@@ -14,8 +15,6 @@ import { OVER, type TwoForTwo, twoForTwo } from "./two-for-two.ts";
 
 /** Repetitions to which a range is widened at most, where the next load is far. Ours, no source. */
 const MOST_REPS = 25;
-/** So sure it must be where the load was tried before and came up short. Ours, no source. */
-const SURE_AGAIN = 0.97;
 /** Sessions running in which the bottom of the range must be reached before a sure step is taken early. Source: acsm2009. */
 const REACHED = 2;
 
@@ -24,10 +23,10 @@ const REACHED = 2;
  *
  * Passing the top of the range by two in the last set of two sessions running earns the next load that exists here and
  * that limits leave. So does reaching the bottom of the range in every set of two sessions running, where the record makes
- * it sure that the bottom is done with that load too. Where the record makes it unlikely, the step waits, whatever the
- * repetitions. Where the load is more than 10 % heavier and the
- * record does not make it sure, so many repetitions must be shown that about the bottom of the
- * range is left with it; until then the range is widened, up to 25. Where nothing heavier is there, likewise.
+ * it sure that the bottom is done with that load too, and nearly so a session before. Where the record makes it unlikely,
+ * the step waits, whatever the repetitions. Where the load is more than 10 % heavier and the record does not make it
+ * sure, so many repetitions must be shown that about the bottom of the range is left with it; until then the range is
+ * widened, up to 25. Where nothing heavier is there, likewise.
  *
  * @source haffTriplett2016, acsm2009, epley1985, ours
  */
@@ -41,11 +40,10 @@ export function repsThenLoad(state: DoseState): NextDose {
   const since = Math.min(...shown.passed.map(({ n }) => n));
   const step = nextLoad(exercise, person, loads, shown.load);
   const home = rangeOf(state.home) ?? range;
-  const chance = step === undefined ? undefined : chanceOf(state, step.to, home);
+  const chance = step === undefined ? undefined : chanceOf(state, step.to, home, state.capacity);
   const early = passed === undefined;
   const proof = early ? reachedProof(exercise, shown) : passedProof(exercise, shown);
-  const tried = step !== undefined && wasShort(state, step.to);
-  if (early && !(chance?.founded === true && chance.chance >= (tried ? SURE_AGAIN : SURE))) return stay();
+  if (early && !(isSure(chance) && wasSure(state, step, home))) return stay();
   const wider = widened(state, range, step, home);
   const up = (patch: Patch, evidence: readonly Reason[], more: Partial<NextDose> = {}): NextDose => ({
     kind: "up",
@@ -81,17 +79,6 @@ export function repsThenLoad(state: DoseState): NextDose {
   return size.kind === "large" ? up(load, size.because, sure) : stay(size.because);
 }
 
-/** Whether the load was tried before and the first set fell under what was asked. */
-function wasShort({ history, exercise }: DoseState, load: Load): boolean {
-  return history.some(({ sets }) =>
-    sets.some((set) => {
-      if (set.set !== 0 || set.exercise !== exercise.id || set.lifted === undefined) return false;
-      const [done, floor] = [amountDone(set), floorOf(set)];
-      return massOf(set.lifted) === massOf(load) && done !== undefined && floor !== undefined && done < floor;
-    }),
-  );
-}
-
 /** What was shown with less than is asked now earns nothing. */
 function isEasier({ loadMeaning }: Exercise, shown: Load, asked: Load | undefined): boolean {
   if (asked === undefined) return false;
@@ -120,9 +107,18 @@ function reachedBottom(state: DoseState, goal: number): TwoForTwo | undefined {
 }
 
 /** The chance of the bottom of the range with a load, leaving what is asked. */
-function chanceOf(state: DoseState, load: Load, home: Span): Likely | undefined {
-  const reserve = state.home.sets[0]?.reserve?.from ?? 0;
-  return likely(state, { load, reps: home.from, reserve });
+function chanceOf({ exercise, person, home: { sets } }: DoseState, load: Load, home: Span, capacity: Capacity) {
+  const reserve = sets[0]?.reserve?.from ?? 0;
+  return likely({ exercise, person, capacity }, { load, reps: home.from, reserve });
+}
+
+function isSure(chance: Likely | undefined): boolean {
+  return chance?.founded === true && chance.chance >= SURE;
+}
+
+function wasSure(state: DoseState, step: LoadStep | undefined, home: Span): boolean {
+  const before = step === undefined ? undefined : chanceOf(state, step.to, home, state.capacityBefore);
+  return before !== undefined && before.chance >= SURE_BEFORE;
 }
 
 const saidOf = ({ passed }: TwoForTwo) =>
@@ -162,8 +158,7 @@ function sizeOf(
     return { kind: "unknown", because: isLarge ? [large, share] : [share] };
   }
   if (!isLarge) return { kind: "fine", because: [reason("progress/step-fine", step)] };
-  if (chance?.founded === true && chance.chance >= SURE)
-    return { kind: "fine", because: [reason("progress/step-large-sure", step)] };
+  if (isSure(chance)) return { kind: "fine", because: [reason("progress/step-large-sure", step)] };
   const needed = repsToEarn(percent, home.from);
   const expect = reason("progress/expect", { load: plain(to), reps: left });
   return reps >= needed

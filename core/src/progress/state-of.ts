@@ -2,7 +2,7 @@ import { capacityOf } from "../capacity/index.ts";
 import { addDays } from "../day.ts";
 import { distance } from "../exercises/index.ts";
 import { loadsLeft } from "../loads/index.ts";
-import { exerciseHistory, liftsFrom, slotHistory } from "../measures/index.ts";
+import { exerciseHistory, liftsFrom, type SlotSession, slotHistory } from "../measures/index.ts";
 import type { Dose, Exercise, PlanSlot, Slot } from "../model/index.ts";
 import { admitter } from "../offer/index.ts";
 import type { DoseState } from "./dose-state.ts";
@@ -31,12 +31,14 @@ export function stateOf(input: ProgressInput, slot: PlanSlot, from: Slot, exerci
     const { cap } = admitted;
     return { ...loadsLeft({ exercise, person: { ...person, lifts }, place, on, cap }), percent: cap.percent };
   });
-  const capacity = once(() => {
-    const history = exerciseHistory(log, exercise.id);
-    const last = history.at(-1);
-    // As of the last session and not of today, so that the same record always says the same.
-    return capacityOf(exercise, history, { person, on: last === undefined ? on : dayOf(last.at), dayOf }).capacity;
-  });
+  // As of the last session and not of today, so that the same record always says the same.
+  const capacityAt = (sessions: readonly SlotSession[]) => {
+    const last = sessions.at(-1);
+    return capacityOf(exercise, sessions, { person, on: last === undefined ? on : dayOf(last.at), dayOf }).capacity;
+  };
+  const sessions = once(() => exerciseHistory(log, exercise.id));
+  const capacity = once(() => capacityAt(sessions()));
+  const capacityBefore = once(() => capacityAt(sessions().slice(0, -1)));
   const caps = once(() => muscleCaps(input, slot, exercise));
   const admits = (id: string) => {
     const form = catalogue.exercises.get(id);
@@ -65,6 +67,9 @@ export function stateOf(input: ProgressInput, slot: PlanSlot, from: Slot, exerci
     },
     get capacity() {
       return capacity();
+    },
+    get capacityBefore() {
+      return capacityBefore();
     },
     get harder() {
       return harder();
