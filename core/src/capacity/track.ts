@@ -59,7 +59,8 @@ const MEDIAN_LOSS = Math.PI / 2;
  * Between sessions the level grows by the trend while training goes on, and loses by time away. A reading moves it by
  * its gain; the gain depends on when and how often something was told and never on what, and a reading that lies far
  * off moves it no further than one two standard deviations off. So doing more never lowers the level of that day, and a
- * slip of the pen counts as one session. A lower bound moves it by what it leaves to be expected above it.
+ * slip of the pen counts as one session. A lower bound moves it by what it leaves to be expected above it. Whether sets
+ * did what was asked moves nothing but how sure is said.
  *
  * @param readings of one zone, in order of day
  * @param on day for which it is said, not before the last reading

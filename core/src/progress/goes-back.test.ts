@@ -148,7 +148,9 @@ describe("after time away", () => {
       today: 41,
     });
     const half = input.log.map((session, at) =>
-      at === 0 ? session : { ...session, asked: { ...session.asked, dose: { sets: session.asked.dose.sets.slice(2) } } },
+      at === 0
+        ? session
+        : { ...session, asked: { ...session.asked, dose: { sets: session.asked.dose.sets.slice(2) } } },
     );
     expect(dosesFor({ ...input, log: half })[0]!.next.patch).toMatchObject({ change: "load", load: kg(50) });
     expect(dosesFor(input)[0]!.next.kind).toBe("stay");

@@ -17,7 +17,10 @@ export const SURE_BEFORE = 0.8;
 export const UNLIKELY = 0.75;
 /** From this chance on what was done before is thought to be possible still. Ours, no source. */
 export const EVEN = 0.5;
-/** Under this chance a load that came up short is taken back; else it is tried again. As unlikely as a step must be sure. Ours, no source. */
+/**
+ * Under this chance a load that came up short is taken back; else it is tried again: as unlikely as a step must be sure,
+ * since a load that is taken back wrongly has to be earned anew as well. Ours, no source.
+ */
 export const SCARCELY = 0.1;
 /** Sessions behind a forecast from which it may speak for a step. Ours, no source. */
 export const ENOUGH_SESSIONS = 4;
