@@ -124,7 +124,8 @@ describe("the first session after time away", () => {
 
 /** What is computed when it is asked for, written out, so that it can be changed. */
 function plain(state: ReturnType<typeof stateWith>) {
-  const { today, dayOf, person, exercise, slot, home, history, loads, capacity, easier, sickOn } = state;
+  const { today, dayOf, person, exercise, slot, home, history, loads, capacity, capacityBefore, easier, sickOn } =
+    state;
   const { admitted, shareAtMost, harder, oneMoreSet, caps, inUse, lowered } = state;
   return {
     today,
@@ -136,6 +137,7 @@ function plain(state: ReturnType<typeof stateWith>) {
     history,
     loads,
     capacity,
+    capacityBefore,
     easier,
     sickOn,
     admitted,

@@ -110,7 +110,20 @@ describe("one step back", () => {
 
 /** What is computed when it is asked for, written out, so that it can be changed. */
 function stateOf(state: ReturnType<typeof stateWith>) {
-  const { today, dayOf, person, exercise, slot, home, history, loads, capacity, easier: forms, sickOn } = state;
+  const {
+    today,
+    dayOf,
+    person,
+    exercise,
+    slot,
+    home,
+    history,
+    loads,
+    capacity,
+    capacityBefore,
+    easier: forms,
+    sickOn,
+  } = state;
   const { admitted, shareAtMost, harder, oneMoreSet, caps, inUse, lowered } = state;
   return {
     today,
@@ -122,6 +135,7 @@ function stateOf(state: ReturnType<typeof stateWith>) {
     history,
     loads,
     capacity,
+    capacityBefore,
     easier: forms,
     sickOn,
     admitted,

@@ -10,7 +10,7 @@ import { type LoadStep, MOST_STEP_PERCENT, nextLoad, repsAfter, repsToEarn } fro
 import { plain, reason } from "./reasons.ts";
 import { smallerSteps } from "./smaller-steps.ts";
 import { rangeOf } from "./titles.ts";
-import { allAsked, amountDone, floorOf, running } from "./trained.ts";
+import { allAsked, amountDone, running } from "./trained.ts";
 import { OVER, type TwoForTwo, twoForTwo } from "./two-for-two.ts";
 
 /** Repetitions to which a range is widened at most, where the next load is far. Ours, no source. */
