@@ -173,6 +173,7 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .description("fills a data folder with programmes, people and places, and makes their plans")
     .argument("<programme...>", "programme files")
     .requiredOption("--coach <name>", "who decides")
+    .option("--exercises <file>", "the coach's own exercises; they are kept, and those kept before stay when left out")
     .option("--call <name and number>", "whom a participant calls when a message was not sent; the coach when left out")
     .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")
     .action(async (files: string[], options) => {

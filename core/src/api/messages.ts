@@ -150,6 +150,7 @@ export const personOutput: z.ZodType<PersonOutput> = z.strictObject({
   person: z.strictObject({ ...personNamePiece.shape, units: z.enum(["kg", "lb"]), programme: textPiece }),
   plan: planPiece,
   names: z.array(personNamePiece).max(MANY),
+  own: z.array(personNamePiece).max(MANY),
   dates: z.array(z.strictObject({ session: namePiece, day: dayTextPiece, from: minutePiece })).max(MANY),
   slots: z
     .array(

@@ -144,6 +144,8 @@ export interface PersonOutput {
   /** The revision that stands, with its reasons. */
   readonly plan: Plan;
   readonly names: readonly { readonly id: ExerciseId; readonly name: string }[];
+  /** The coach's own exercises: what stands in no other catalogue. */
+  readonly own: readonly { readonly id: ExerciseId; readonly name: string }[];
   /** Sessions on their days, past and to come. */
   readonly dates: readonly { readonly session: string; readonly day: string; readonly from: number }[];
   /** For each slot the strokes of its sessions, oldest first, and what can be lifted now. */

@@ -19,7 +19,9 @@ import {
 } from "../model/index.ts";
 import { CATALOGUE } from "./catalogue.ts";
 import { type Entry, wholeEntry } from "./entry.ts";
+import { changeEntries, type OwnChange } from "./own-change.ts";
 import { mergeOwn, type OwnEntry } from "./own-merge.ts";
+import type { EntryFault } from "./own-rules.ts";
 
 const LIMBS = [
   "two arms",
@@ -105,13 +107,48 @@ function ownShape(known: ReadonlySet<string>) {
     "set-up seconds": seconds.optional(),
     "set-up": namePiece(300),
     move: namePiece(300),
-    cues: z.array(namePiece(100)).length(3),
+    cues,
     faults: z.array(fault).length(3),
     easier: z.array(form).max(6).optional(),
     harder: z.array(form).max(6).optional(),
   });
 }
 type Said = z.output<ReturnType<typeof ownShape>>;
+
+const cues = z.array(namePiece(100)).length(3);
+
+/** What may be said otherwise of an entry of the catalogue: words, stresses, conditions and times. */
+function changeShape(catalogued: ReadonlySet<string>) {
+  return z.strictObject({
+    id: formPiece(catalogued),
+    "set-up": namePiece(300).optional(),
+    move: namePiece(300).optional(),
+    cues: cues.optional(),
+    faults: z.array(fault).length(3).optional(),
+    stress: z.partialRecord(z.enum(STRESS_TAGS), grade).optional(),
+    conditions: z.array(line).max(6).optional(),
+    "coach only": yesNo.optional(),
+    "seconds per rep": z.number().min(0.5).max(30).optional(),
+    "set-up seconds": seconds.optional(),
+  });
+}
+
+function changeOf(said: z.output<ReturnType<typeof changeShape>>): OwnChange {
+  return {
+    id: said.id,
+    ...given({
+      setUp: said["set-up"],
+      move: said.move,
+      cues: said.cues as unknown as Exercise["cues"] | undefined,
+      faults: said.faults as unknown as Exercise["faults"] | undefined,
+      stress: said.stress as OwnChange["stress"] | undefined,
+      conditions: said.conditions,
+      coachOnly: said["coach only"],
+      secondsPerRep: said["seconds per rep"],
+      setupS: said["set-up seconds"],
+    }),
+  };
+}
 
 /** The entry of the catalogue that a coach's words make. */
 function ownOf(said: Said): OwnEntry {
@@ -171,24 +208,33 @@ function idsIn(text: string): readonly string[] {
 }
 
 /**
- * Reads a coach's own exercises and puts them after the catalogue, under the rules that the catalogue keeps: everything
- * that is wrong is told with its place.
+ * Reads a coach's own exercises and puts them after the catalogue, under the rules that the catalogue keeps, with what
+ * the file hides or says otherwise of the catalogue's own entries: everything that is wrong is told with its place.
  *
  * @returns the whole catalogue with them
  */
 export function readOwnExercises(text: string, file: string, base: Catalogue = CATALOGUE): Read<Catalogue> {
   const known = new Set([...base.exercises.keys(), ...idsIn(text)]);
-  const own = z.array(ownShape(known).transform(ownOf)).min(1).max(200);
-  const read = readYaml(text, file, z.strictObject({ stave: z.literal(1), exercises: own }));
+  const catalogued = new Set(base.exercises.keys());
+  const shape = z.strictObject({
+    stave: z.literal(1),
+    exercises: z.array(ownShape(known).transform(ownOf)).max(200).default([]),
+    change: z.array(changeShape(catalogued).transform(changeOf)).max(400).default([]),
+    hide: z.array(formPiece(catalogued)).max(400).default([]),
+  });
+  const read = readYaml(text, file, shape);
   if (!read.ok) return read;
   const { value, positions } = read.value;
-  const merged = mergeOwn(base, value.exercises);
-  if (merged.ok) return { ok: true, value: merged.catalogue, problems: [] };
-  const problems = merged.faults.flatMap((faults, index) =>
-    faults.map(({ at, ...fault }): Problem => {
-      const path = ["exercises", index, ...at];
-      return { ...fault, file, at: path, ...positions.at(path) };
-    }),
-  );
+  const told = (list: string, all: readonly (readonly EntryFault[])[]) =>
+    all.flatMap((faults, index) =>
+      faults.map(({ at, ...fault }): Problem => {
+        const path = [list, index, ...at];
+        return { ...fault, file, at: path, ...positions.at(path) };
+      }),
+    );
+  const changed = changeEntries(base, value.change, value.hide);
+  const merged = mergeOwn(changed.catalogue, value.exercises);
+  const problems = [...told("change", changed.faults), ...(merged.ok ? [] : told("exercises", merged.faults))];
+  if (merged.ok && problems.length === 0) return { ok: true, value: merged.catalogue, problems: [] };
   return { ok: false, problems: problems.toSorted((a, b) => a.line - b.line || a.column - b.column) };
 }

@@ -30,6 +30,8 @@ export const OWN_PROBLEMS = [
   "own/cycle",
   "own/stress-unsaid",
   "own/hold",
+  "own/stress-lower",
+  "own/changed-twice",
 ] as const;
 
 const UNCOUNTED: readonly Pattern[] = ["mobility", "balance", "locomotion", "jump", "throw"];

@@ -1,8 +1,10 @@
 import type { PeopleOutput, PersonOutput } from "../api/index.ts";
 import type { OnceShown } from "../capacity/index.ts";
 import { printDay } from "../day.ts";
+import { CATALOGUE } from "../exercises/index.ts";
 import { type Decided, occurrencesOf, slotHistory, slotsIn } from "../measures/index.ts";
 import {
+  type Catalogue,
   DECISION_KINDS,
   type ExerciseId,
   mergeEvents,
@@ -37,6 +39,7 @@ export function personPage(person: PlannedPerson, rules: readonly StandingRule[]
     },
     plan,
     names: namesIn(view),
+    own: ownIn(person.catalogue),
     dates: datesIn(view),
     slots: [...slots.values()].map((slot) => ({
       slot: slot.key,
@@ -68,6 +71,13 @@ function capacityIn(capacity: OnceShown | undefined): Pick<PersonOutput["slots"]
 function carriedIn(view: View, id: ExerciseId): Pick<PersonOutput["slots"][number], "carried"> {
   const carried = carriedInto(view, id);
   return carried === undefined ? {} : { carried };
+}
+
+/** What stands in no other catalogue but this practice's. */
+function ownIn({ exercises }: Catalogue): PersonOutput["own"] {
+  return [...exercises.keys()].flatMap((id) =>
+    CATALOGUE.exercises.has(id) ? [] : { id, name: exercises.get(id)!.name },
+  );
 }
 
 /** Every form that the plan or the record names, and what is proposed. */

@@ -10,6 +10,8 @@ export const importDocument = documentOf(
     plans: z.array(z.strictObject({ person: id, plan: id })),
     places: z.array(id),
     programmes: z.array(z.strictObject({ programme: id, hash: sha256Text })),
+    /** What the own exercises make of the catalogue; null where no file of them was given. */
+    exercises: z.strictObject({ added: z.array(id), changed: z.array(id), hidden: z.array(id) }).nullable(),
     without: z.array(z.strictObject({ person: id, programme: id.nullable() })),
   }),
 );

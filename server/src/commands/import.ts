@@ -1,3 +1,5 @@
+import { CATALOGUE } from "@stave/core/exercises";
+import type { Catalogue } from "@stave/core/model";
 import { en } from "@stave/core/text";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
 import { Changes, fillPractice, Practice } from "../practice/index.ts";
@@ -5,6 +7,7 @@ import { type Answer, failed, type Io } from "./answer.ts";
 import { openData } from "./data.ts";
 import type { Machine } from "./machine.ts";
 import { type PeopleOptions, readTraining } from "./plans.ts";
+import { readInput } from "./read-input.ts";
 
 export interface ImportOptions extends PeopleOptions {
   readonly data: string;
@@ -22,7 +25,9 @@ export async function importFiles(
   const command = "import";
   const read = await readTraining(paths, options, io.today);
   if (!read.ok) return failed(command, read.problems);
-  const { roster, programmes, training, without, on } = read.value;
+  const { roster, programmes, training, without, on, catalogue } = read.value;
+  const own = options.exercises === undefined ? undefined : await readInput(options.exercises);
+  if (own?.ok === false) return failed(command, own.problems);
   const data = await openData(options.data, machine);
   if ("problem" in data) return failed(command, [data.problem]);
   const { store } = data;
@@ -30,6 +35,7 @@ export async function importFiles(
     await fillPractice(store, LOCAL_PRACTICE, {
       programmes: new Map(programmes.map(({ hash, text }) => [hash, text])),
       places: roster.texts.places,
+      ...(own === undefined ? {} : { exercises: own.value }),
       people: roster.texts.people,
       training: training.map(({ person, programme }) => ({ person, programme: programme.hash })),
       on,
@@ -48,6 +54,7 @@ export async function importFiles(
       plans,
       places: roster.places.map(({ id }) => id),
       programmes: programmes.map(({ programme, hash }) => ({ programme: programme.id, hash })),
+      exercises: options.exercises === undefined ? null : ownIn(catalogue),
       without: without.map(({ id, programme }) => ({ person: id, programme: programme ?? null })),
     };
     return { command, result, findings: [], problems: [], words: words(result, options.data) };
@@ -56,16 +63,31 @@ export async function importFiles(
   }
 }
 
+/** What a coach's own file makes of the catalogue. */
+function ownIn({ exercises }: Catalogue) {
+  const ids = { added: [] as string[], changed: [] as string[], hidden: [] as string[] };
+  for (const [id, exercise] of exercises) {
+    const before = CATALOGUE.exercises.get(id);
+    if (before === undefined) ids.added.push(id);
+    else if (exercise === before) continue;
+    else if (exercise.coachOnly && !before.coachOnly) ids.hidden.push(id);
+    else ids.changed.push(id);
+  }
+  return ids;
+}
+
 function words(
   {
     plans,
     places,
     programmes,
+    exercises,
     without,
   }: {
     readonly plans: readonly unknown[];
     readonly places: readonly unknown[];
     readonly programmes: readonly unknown[];
+    readonly exercises: ReturnType<typeof ownIn> | null;
     readonly without: readonly { readonly person: string }[];
   },
   folder: string,
@@ -76,7 +98,11 @@ function words(
     plural(programmes.length, "programme", "programmes"),
     plural(places.length, "place", "places"),
   ];
+  const own =
+    exercises === null
+      ? ""
+      : `\nOwn exercises: ${exercises.added.length} added, ${exercises.changed.length} changed, ${exercises.hidden.length} hidden.`;
   const left =
     without.length === 0 ? "" : `\nNo programme here for: ${without.map(({ person }) => person).join(", ")}.`;
-  return `${counts.join(", ")} in ${folder}/.${left}\nstave serve --data ${folder} serves them.\n`;
+  return `${counts.join(", ")} in ${folder}/.${own}${left}\nstave serve --data ${folder} serves them.\n`;
 }

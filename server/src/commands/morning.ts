@@ -1,7 +1,6 @@
 import { join } from "node:path";
 import type { Morning, MorningItem, MorningPerson } from "@stave/core/api";
 import { day } from "@stave/core/day";
-import { CATALOGUE } from "@stave/core/exercises";
 import { en, type Names, namesFrom, sayReason } from "@stave/core/text";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
 import { Changes, Practice } from "../practice/index.ts";
@@ -31,7 +30,13 @@ export async function morning(options: MorningOptions, io: Io, machine: Machine)
       await fillDemo(store, day(today), machine.clock(), io);
     const practice = new Practice(store, LOCAL_PRACTICE, new Changes());
     const list = await practice.morning(day(today), machine.clock());
-    return { command, result: resultOf(list), findings: [], problems: [], words: wordsOf(list) };
+    return {
+      command,
+      result: resultOf(list),
+      findings: [],
+      problems: [],
+      words: wordsOf(list, namesFrom(await practice.catalogue())),
+    };
   } finally {
     await store.close();
   }
@@ -60,16 +65,15 @@ function resultOf({ day: on, people, decided }: Morning) {
   };
 }
 
-function wordsOf({ day: on, people }: Morning): string {
+function wordsOf({ day: on, people }: Morning, names: Names): string {
   const { plural, date } = en.print;
   const count = people.reduce((sum, { items }) => sum + items.length, 0);
   const waiting = people.filter(({ items }) => items.length > 0).length;
   const head = `${date(on)}: ${plural(count, "decision", "decisions")} for ${plural(waiting, "person", "people")}.`;
-  return `${[head, ...people.map(blockOf)].join("\n\n")}\n`;
+  return `${[head, ...people.map((one) => blockOf(one, names))].join("\n\n")}\n`;
 }
 
-function blockOf({ person, today, items, notes, figures }: MorningPerson): string {
-  const names = namesFrom(CATALOGUE);
+function blockOf({ person, today, items, notes, figures }: MorningPerson, names: Names): string {
   const when = today === undefined ? "not today" : `${clock(today.from)}, ${today.title}`;
   return [
     `${person.name}: ${when}`,

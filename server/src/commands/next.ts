@@ -1,7 +1,6 @@
-import { CATALOGUE } from "@stave/core/exercises";
 import { nameOnRoster, type Problem } from "@stave/core/model";
 import { type LightNext, type NextDoses, nextDoses, type PlannedPerson, type SlotNext } from "@stave/core/revise";
-import { en, namesFrom, sayReason } from "@stave/core/text";
+import { en, type Names, namesFrom, sayReason } from "@stave/core/text";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
 import { Changes, Practice } from "../practice/index.ts";
 import { type Answer, failed } from "./answer.ts";
@@ -12,8 +11,6 @@ export interface NextOptions {
   readonly data: string;
   readonly person?: string;
 }
-
-const NAMES = namesFrom(CATALOGUE);
 
 /** The next dose of every slot, from the records of a data folder: what, with what it rests, how sure, what was refused. */
 export async function next(options: NextOptions, machine: Machine): Promise<Answer> {
@@ -26,7 +23,8 @@ export async function next(options: NextOptions, machine: Machine): Promise<Answ
     const people = everybody.filter(({ person }) => options.person === undefined || person.id === options.person);
     if (people.length === 0) return failed(command, [nobody(options, everybody)]);
     const all = people.map((planned) => ({ planned, doses: nextDoses(planned) }));
-    const words = all.map(({ planned, doses }) => personWords(planned, doses)).join("\n\n");
+    const names = namesFrom(await practice.catalogue());
+    const words = all.map(({ planned, doses }) => personWords(planned, doses, names)).join("\n\n");
     const result = { people: all.map(({ planned, doses }) => ({ person: planned.person.id, ...doses })) };
     return { command, result, findings: [], problems: [], words: `${words}\n` };
   } finally {
@@ -41,36 +39,37 @@ function nobody({ person, data }: NextOptions, everybody: readonly PlannedPerson
   return { code: "person/unknown", file: data, ...at, found: person, allowed };
 }
 
-function personWords({ person }: PlannedPerson, { day, slots, light, session }: NextDoses): string {
+function personWords({ person }: PlannedPerson, { day, slots, light, session }: NextDoses, names: Names): string {
   const head = `${nameOnRoster(person)}, ${en.print.date(day)}`;
   const tells = session?.tells[0];
   const most =
     session === undefined || tells === undefined
       ? []
-      : [`  ${en.print.date(session.day)}, ${session.title}: ${sayReason(tells.because, NAMES)}`];
-  return [head, ...slots.flatMap(slotWords), ...lightWords(light), ...most].join("\n");
+      : [`  ${en.print.date(session.day)}, ${session.title}: ${sayReason(tells.because, names)}`];
+  return [head, ...slots.flatMap((slot) => slotWords(slot, names)), ...lightWords(light, names), ...most].join("\n");
 }
 
-function slotWords(said: SlotNext): readonly string[] {
-  const carried = said.carried === undefined ? [] : [`      ${sayReason(said.carried, NAMES)}`];
-  return [...saidWords(`${NAMES.exercise(said.exercise)}: ${en.next[said.kind]}`, said), ...carried];
+function slotWords(said: SlotNext, names: Names): readonly string[] {
+  const carried = said.carried === undefined ? [] : [`      ${sayReason(said.carried, names)}`];
+  return [...saidWords(`${names.exercise(said.exercise)}: ${en.next[said.kind]}`, said, names), ...carried];
 }
 
-function lightWords(said: LightNext): readonly string[] {
-  return saidWords(said.kind === "unknown" ? en.next.lightUnknown : en.next.lightNone, said);
+function lightWords(said: LightNext, names: Names): readonly string[] {
+  return saidWords(said.kind === "unknown" ? en.next.lightUnknown : en.next.lightNone, said, names);
 }
 
 /** @param none what is said where nothing is proposed */
 function saidWords(
   none: string,
   { title, evidence, refused, others }: Pick<SlotNext, "title" | "evidence" | "refused" | "others">,
+  names: Names,
 ): readonly string[] {
   return [
-    `  ${title === undefined ? none : sayReason(title, NAMES)}`,
-    ...evidence.map((each) => `      ${sayReason(each, NAMES)}`),
+    `  ${title === undefined ? none : sayReason(title, names)}`,
+    ...evidence.map((each) => `      ${sayReason(each, names)}`),
     ...refused
       .filter((each) => !evidence.includes(each))
-      .map((each) => `      ${en.next.refused} ${sayReason(each, NAMES)}`),
-    ...others.map((each) => `      ${en.next.other} ${sayReason(each.title, NAMES)}`),
+      .map((each) => `      ${en.next.refused} ${sayReason(each, names)}`),
+    ...others.map((each) => `      ${en.next.other} ${sayReason(each.title, names)}`),
   ];
 }

@@ -1,9 +1,8 @@
-import { CATALOGUE } from "@stave/core/exercises";
 import { foldRecord } from "@stave/core/measures";
 import type { Problem } from "@stave/core/model";
 import { type DateOrder, type RecordPerson, type RecordsRead, readRecords } from "@stave/core/record";
 import { type PlannedPerson, sessionDays } from "@stave/core/revise";
-import { en, namesFrom, sayReason } from "@stave/core/text";
+import { en, type Names, namesFrom, sayReason } from "@stave/core/text";
 import { toInstant } from "../documents/calendar/index.ts";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
 import { sha256 } from "../made-by.ts";
@@ -39,9 +38,10 @@ export async function record(file: string, options: RecordCommandOptions, machin
     const everybody = await practice.everybody(machine.clock());
     const people = everybody.filter(({ person }) => options.person === undefined || person.id === options.person);
     if (people.length === 0) return failed(command, [nobody(options, everybody)]);
+    const catalogue = await practice.catalogue();
     const read = readRecords(input.value, {
       people: people.map(recordPerson),
-      catalogue: CATALOGUE,
+      catalogue,
       file,
       options,
       hash: sha256,
@@ -53,7 +53,7 @@ export async function record(file: string, options: RecordCommandOptions, machin
       for (const [person, events] of read.value.events)
         for (let from = 0; from < events.length; from += BATCH)
           await practice.append(person, events.slice(from, from + BATCH));
-    return answer(read.value, asked, takes, options, file);
+    return answer(read.value, asked, takes, options, file, namesFrom(catalogue));
   } finally {
     await data.store.close();
   }
@@ -97,6 +97,7 @@ function answer(
   takes: boolean,
   { data, take, leaveAsked }: RecordCommandOptions,
   file: string,
+  names: Names,
 ): Answer {
   const leaves = take === true && leaveAsked === true;
   const people = [...events].map(([person, each]) => ({ person, events: each.length }));
@@ -114,7 +115,6 @@ function answer(
     })),
     left: leaves ? asked : [],
   };
-  const names = namesFrom(CATALOGUE);
   const { plural } = en.print;
   const fresh = people.reduce((sum, each) => sum + each.events, 0);
   const known = rows.filter((row) => row.fresh === 0 && row.known > 0).length;

@@ -1,6 +1,6 @@
 import { printDay } from "@stave/core/day";
-import { CATALOGUE } from "@stave/core/exercises";
 import { foldRecord, logOf } from "@stave/core/measures";
+import type { Catalogue } from "@stave/core/model";
 import { type Replayed, type Rule, readRule, replay, TWO_FOR_TWO } from "@stave/core/replay";
 import type { PlannedPerson } from "@stave/core/revise";
 import { en, namesFrom } from "@stave/core/text";
@@ -15,8 +15,6 @@ export interface ReplayOptions {
   readonly data: string;
   readonly person?: string;
 }
-
-const NAMES = namesFrom(CATALOGUE);
 
 /** Runs a rule over the records of a data folder. */
 export async function replayRule(file: string | undefined, options: ReplayOptions, machine: Machine): Promise<Answer> {
@@ -33,18 +31,18 @@ export async function replayRule(file: string | undefined, options: ReplayOption
     const everybody = await practice.everybody(machine.clock());
     const people = everybody.filter(({ person }) => options.person === undefined || person.id === options.person);
     if (people.length === 0) return failed(command, [nobody(options, everybody)]);
-    return answer(rule, people, machine.clock());
+    return answer(rule, people, machine.clock(), await practice.catalogue());
   } finally {
     await data.store.close();
   }
 }
 
-function answer(rule: Rule, people: readonly PlannedPerson[], now: number): Answer {
+function answer(rule: Rule, people: readonly PlannedPerson[], now: number, catalogue: Catalogue): Answer {
   const records = people.map(({ person, plan, events, revisionOf }) => {
     const record = foldRecord(events);
     return { person: person.id, log: logOf(plan, record, revisionOf), hurts: record.hurts, now };
   });
-  const found: Replayed = replay(rule, records, CATALOGUE);
+  const found: Replayed = replay(rule, records, catalogue);
   const dayOf = new Map(people.map((each) => [each.person.id, each.dayOf]));
   const on = (occasion: Replayed["occasions"][number]) => printDay(dayOf.get(occasion.person)!(occasion.at));
   const occasions = found.occasions.map((one) => {
@@ -56,7 +54,7 @@ function answer(rule: Rule, people: readonly PlannedPerson[], now: number): Answ
     result: { rule, ...found, occasions },
     findings: [],
     problems: [],
-    words: `${en.replay(rule, found, NAMES, (one) => en.print.date(on(one)))}\n`,
+    words: `${en.replay(rule, found, namesFrom(catalogue), (one) => en.print.date(on(one)))}\n`,
   };
 }
 

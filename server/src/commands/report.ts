@@ -1,4 +1,3 @@
-import { CATALOGUE } from "@stave/core/exercises";
 import { type ReportKind, reportFor } from "@stave/core/report";
 import { namesFrom, sayReason } from "@stave/core/text";
 import { Press } from "../documents/sheet/index.ts";
@@ -39,7 +38,7 @@ export async function report(person: string, options: ReportOptions, machine: Ma
     const answer = reportFor({ person: planned, kind: options.for, paper, coach: await practice.coachOf(person) });
     if (!answer.ok) {
       const result = { report: null, withheld: answer.reason, files: [] };
-      const words = `no report for ${planned.person.name}: ${sayReason(answer.reason, namesFrom(CATALOGUE))}\n`;
+      const words = `no report for ${planned.person.name}: ${sayReason(answer.reason, namesFrom(planned.catalogue))}\n`;
       return { command, result, findings: [], problems: [], words };
     }
     const content = options.out === undefined ? undefined : await press.print("report.typ", answer.report);

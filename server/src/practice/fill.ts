@@ -2,7 +2,7 @@ import type { Day } from "@stave/core/day";
 import type { Person } from "@stave/core/model";
 import type { Store } from "../store/index.ts";
 import { cutFile } from "./cut-file.ts";
-import { printPersonFile, startIn } from "./person-file.ts";
+import { OWN_EXERCISES, printPersonFile, startIn } from "./person-file.ts";
 
 /** What a practice is filled from: files that were read and found good. */
 export interface Filling {
@@ -10,6 +10,8 @@ export interface Filling {
   readonly programmes: ReadonlyMap<string, string>;
   /** Text of the file of places. */
   readonly places: string;
+  /** Text of the coach's own exercises; left out, those that are there stay. */
+  readonly exercises?: string;
   /** Text of the roster. */
   readonly people: string;
   /** Who of the roster trains by which programme. */
@@ -28,6 +30,7 @@ export async function fillPractice(store: Store, practice: string, filling: Fill
   const { coach, call, training, keepStarts } = filling;
   for (const [hash, text] of filling.programmes) await store.putDocument(practice, "programme", hash, text);
   for (const [id, text] of cutFile(filling.places, "places")) await store.putDocument(practice, "place", id, text);
+  if (filling.exercises !== undefined) await store.putDocument(practice, "exercises", OWN_EXERCISES, filling.exercises);
   const entries = cutFile(filling.people, "people");
   for (const { person, programme } of training) {
     const roster = entries.get(person.id);

@@ -33,6 +33,9 @@ export function startIn(text: string): Day {
   return day(filePiece.parse(JSON.parse(text)).on);
 }
 
+/** The name under which a practice keeps its coach's own exercises. */
+export const OWN_EXERCISES = "own";
+
 /** @throws Error when the text is not what was written: somebody altered the database */
 export function readPersonFile(text: string, places: readonly Place[]): PersonFile {
   const { on, programme, coach, call, roster } = filePiece.parse(JSON.parse(text));

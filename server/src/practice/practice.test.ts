@@ -110,3 +110,28 @@ test("those who listen hear of what is new in their practice, and only then", as
   await telling.append("dagny", [sampleEvent(9, "dagny")]);
   expect(heard).toEqual(["dagny"]);
 });
+
+test("what the coach's own file hides is in no plan made after it, and comes back when the file lets it", async () => {
+  const forms = async () => {
+    const { plan, catalogue } = (await practice.planned("dagny", NOON))!;
+    const slots = plan.phases.flatMap(({ weeks }) =>
+      weeks.flatMap(({ sessions }) => sessions.flatMap(({ blocks }) => blocks.flatMap((block) => block.slots))),
+    );
+    return { ids: new Set(slots.map(({ exercise }) => exercise)), catalogue };
+  };
+  const before = await forms();
+  expect(before.ids).toContain("sit-to-stand-45");
+  await store.putDocument("local", "exercises", "own", "stave: 1\nhide: [sit-to-stand-45]\n");
+  const hidden = await forms();
+  expect(hidden.ids).not.toContain("sit-to-stand-45");
+  expect(hidden.catalogue.exercises.get("sit-to-stand-45")?.coachOnly).toBe(true);
+  await store.putDocument("local", "exercises", "own", readFileSync("examples/ropewalk/own-exercises.yaml", "utf8"));
+  const own = await forms();
+  expect(own.ids).toContain("sit-to-stand-45");
+  expect((await practice.page("dagny", NOON))!.own.map(({ id }) => id)).toEqual([
+    "capstan-touch-squat",
+    "rope-drag-seated",
+  ]);
+  await store.putDocument("local", "exercises", "own", "stave: 1\n");
+  expect((await forms()).ids).toEqual(before.ids);
+});

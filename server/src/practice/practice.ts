@@ -1,9 +1,10 @@
 import type { DecisionInput, DecisionOutput, Morning, PeopleOutput, PersonOutput, RuleInput } from "@stave/core/api";
 import type { Day } from "@stave/core/day";
-import { CATALOGUE } from "@stave/core/exercises";
+import { CATALOGUE, readOwnExercises } from "@stave/core/exercises";
 import { FitMemory } from "@stave/core/fit";
 import {
   type Bundle,
+  type Catalogue,
   canonicalJson,
   latestRules,
   type Place,
@@ -27,12 +28,12 @@ import {
   type Situation,
   wordsByRule,
 } from "@stave/core/revise";
-import { CATALOGUE_HASH, ENGINE, sha256 } from "../made-by.ts";
+import { catalogueHash, ENGINE, sha256 } from "../made-by.ts";
 import type { Ack, Store, StoredDocument } from "../store/index.ts";
 import type { Changes } from "./changes.ts";
 import { daysIn } from "./day-in.ts";
 import { InTurn } from "./in-turn.ts";
-import { type PersonFile, readPersonFile } from "./person-file.ts";
+import { OWN_EXERCISES, type PersonFile, readPersonFile } from "./person-file.ts";
 
 /** The coach's own device, by which decisions are recorded; nobody else's may go by this name. */
 export const DESK_DEVICE = "stave-desk";
@@ -69,6 +70,10 @@ export class Practice {
   readonly #memory = new FitMemory(REMEMBERED);
   readonly #revisions = new Map<string, Map<string, Plan | undefined>>();
   #places: { readonly hashes: string; readonly places: readonly Place[] } = { hashes: "", places: [] };
+  #own: { readonly hash: string | undefined; readonly catalogue: Catalogue } = {
+    hash: undefined,
+    catalogue: CATALOGUE,
+  };
   #rules: readonly StandingRule[] | undefined;
   #morning: { readonly key: readonly unknown[]; readonly morning: Morning } | undefined;
 
@@ -83,6 +88,18 @@ export class Practice {
     const acks = await this.#store.appendEvents(this.#id, person, events);
     if (acks.includes("stored")) this.#changes.tell(this.#id, person);
     return acks;
+  }
+
+  /** @returns what may be chosen from: the catalogue with what the practice's own file adds, changes and hides */
+  async catalogue(): Promise<Catalogue> {
+    const document = await this.#store.getDocument(this.#id, "exercises", OWN_EXERCISES);
+    if (document?.hash !== this.#own.hash) {
+      const read = document && readOwnExercises(document.text, OWN_EXERCISES);
+      if (read?.ok === false)
+        throw new Error("The own exercises in the database cannot be read with this catalogue; import them again");
+      this.#own = { hash: document?.hash, catalogue: read?.value ?? CATALOGUE };
+    }
+    return this.#own.catalogue;
   }
 
   /** @returns what the files of a person say; undefined for nobody */
@@ -229,7 +246,8 @@ export class Practice {
   /** What is known of a person, after looking whether their files changed and reading on in their record. */
   async #upToDate({ id, text, hash }: StoredDocument): Promise<Known> {
     const places = await this.#readPlaces();
-    const files = `${hash}/${this.#places.hashes}`;
+    await this.catalogue();
+    const files = `${hash}/${this.#places.hashes}/${this.#own.hash ?? ""}`;
     const old = this.#known.get(id);
     const same = old?.files === files;
     const file = same ? old.file : readPersonFile(text, places);
@@ -255,11 +273,11 @@ export class Practice {
       person,
       place,
       others: places,
-      catalogue: CATALOGUE,
+      catalogue: await this.catalogue(),
       on,
       dayOf: daysIn(place.zone),
       engine: ENGINE,
-      catalogueHash: CATALOGUE_HASH,
+      catalogueHash: catalogueHash(await this.catalogue()),
       hash: sha256,
     };
   }

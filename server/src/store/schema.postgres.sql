@@ -5,7 +5,7 @@ create table document (
   body text collate "C" not null,
   hash text collate "C" not null,
   constraint document_key PRIMARY KEY (practice_id, kind, id),
-  constraint document_kind CHECK ((kind = ANY (ARRAY['person'::text, 'place'::text, 'programme'::text]))),
+  constraint document_kind CHECK ((kind = ANY (ARRAY['person'::text, 'place'::text, 'programme'::text, 'exercises'::text]))),
   constraint document_programme CHECK (((kind <> 'programme'::text) OR (id = hash)))
 );
 

@@ -11,7 +11,7 @@ CREATE TABLE "document" (
   "body" text not null,
   "hash" text not null,
   constraint "document_key" primary key ("practice_id", "kind", "id"),
-  constraint "document_kind" check (kind in ('person', 'place', 'programme')),
+  constraint "document_kind" check (kind in ('person', 'place', 'programme', 'exercises')),
   constraint "document_programme" check (kind <> 'programme' or id = hash)) strict;
 
 CREATE TABLE "event" (

@@ -12,7 +12,7 @@ export interface ReceivedEvent {
   readonly event: StaveEvent;
 }
 
-export const DOCUMENT_KINDS = ["person", "place", "programme"] as const;
+export const DOCUMENT_KINDS = ["person", "place", "programme", "exercises"] as const;
 export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
 
 export interface StoredDocument {

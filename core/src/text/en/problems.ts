@@ -283,6 +283,8 @@ const own = {
   "own/cycle": "This way up would turn back on itself",
   "own/stress-unsaid":
     "Every form beside this one has these stresses. Grade them, or write 0 where they are really not there",
+  "own/stress-lower": "A stress may be graded higher than in the catalogue, and not lower",
+  "own/changed-twice": "This exercise is changed twice",
   "own/hold": "A hold has its range under “hold”, and nothing else has",
 } as const;
 

@@ -4,22 +4,29 @@ import type { Names } from "@stave/core/text";
 import { useId, useMemo } from "react";
 import { words } from "../words.ts";
 
+interface Named {
+  readonly id: string;
+  readonly name: string;
+}
+
 interface Props {
   readonly slot: PlanSlot;
   readonly names: Names;
+  /** The coach's own exercises. */
+  readonly own: readonly Named[];
   readonly value: string;
   readonly onValue: (exercise: string) => void;
 }
 
 /** Which form stands in the slot: those offered for it first, then every other of the catalogue. */
-export function FormField({ slot, names, value, onValue }: Props) {
+export function FormField({ slot, names, own, value, onValue }: Props) {
   const id = useId();
   const others = useMemo(() => {
     const offered = new Set([slot.exercise, ...slot.offer]);
-    return [...CATALOGUE.exercises.values()]
+    return [...own, ...CATALOGUE.exercises.values()]
       .filter((exercise) => !offered.has(exercise.id))
       .sort((a, b) => a.name.localeCompare(b.name));
-  }, [slot]);
+  }, [slot, own]);
   return (
     <div className="field">
       <label htmlFor={id}>{words.slot.exercise}</label>

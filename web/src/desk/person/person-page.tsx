@@ -119,6 +119,7 @@ function Person({ value, week }: { readonly value: PersonOutput; readonly week: 
           slot={open}
           units={person.units}
           names={names}
+          own={value.own}
           record={records.get(open.key)}
           pins={standing.filter((one) => one.slot === open.key)}
           pin={(pins) => answers.pin(person, pins)}

@@ -24,6 +24,7 @@ interface Props {
   readonly slot: PlanSlot;
   readonly units: "kg" | "lb";
   readonly names: Names;
+  readonly own: PersonOutput["own"];
   readonly record: SlotRecord | undefined;
   /** Decisions that stand for this slot. */
   readonly pins: PersonOutput["decided"];
@@ -33,7 +34,7 @@ interface Props {
 }
 
 /** Everything about one slot: why it is as it is, how it went, and the coach's own hand. */
-export function SlotDialog({ person, slot, units, names, record, pins, pin, undo, close }: Props) {
+export function SlotDialog({ person, slot, units, names, own, record, pins, pin, undo, close }: Props) {
   const about = `pin ${person} ${slot.key}`;
   const [typed, setTyped] = useState(() => draftOf(readDraft(about), typedOf(slot)));
   const [told, setTold] = useState("");
@@ -97,7 +98,13 @@ export function SlotDialog({ person, slot, units, names, record, pins, pin, undo
       <form onSubmit={submit} className={style["pinForm"]}>
         <h3>{words.slot.pinTitle}</h3>
         <p className="soft small">{words.slot.pinHint}</p>
-        <FormField slot={slot} names={names} value={typed.exercise} onValue={(exercise) => type({ exercise })} />
+        <FormField
+          slot={slot}
+          names={names}
+          own={own}
+          value={typed.exercise}
+          onValue={(exercise) => type({ exercise })}
+        />
         <TypedField
           label={words.slot.dose}
           text={typed.dose}
