@@ -143,3 +143,11 @@ test("a slot that has few sets already keeps them", () => {
   const [cure] = closeSessions.run(lookAt(input))[0]!.cures!();
   expect(cure!.data["slots"]).toEqual([{ slot: "squat-b", name: "Squat", from: 2, to: 1 }]);
 });
+
+test("one session a week is never too close to itself; light weeks are not judged", () => {
+  expect(closeSessions.run(lookAt(on(week(["squat", 5]), "mon")))).toEqual([]);
+  const two = on(week(["squat", 3], ["squat", 3]), "mon", "tue");
+  const [phase] = two.programme.phases;
+  const light = { ...two.programme, phases: [{ ...phase!, weeks: 2, light: [1, 2] }] };
+  expect(closeSessions.run(lookAt({ ...two, programme: light }))).toEqual([]);
+});

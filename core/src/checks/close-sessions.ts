@@ -34,7 +34,10 @@ interface Close extends Pair {
 }
 
 function shares(a: Near, b: Near): Pick<Pair, "both" | "helping"> {
-  const drives = (near: Near, muscle: Muscle) => (near.get(muscle)?.direct ?? 0) >= HARD_SETS;
+  const drives = (near: Near, muscle: Muscle) => {
+    const found = near.get(muscle);
+    return found !== undefined && found.direct >= HARD_SETS;
+  };
   const loads = (near: Near, muscle: Muscle) => {
     const found = near.get(muscle);
     return found !== undefined && found.direct + found.helping >= HARD_SETS;
@@ -118,7 +121,7 @@ function fewerSets(look: Look, phaseAt: number, { later, both }: Close): readonl
 
 /**
  * Sessions of a week that load the same muscle hard too soon after one another, on whatever days they are put: of all
- * ways to give them days in their order, one a day, the best still has this. The days are those of the person where one
+ * ways to give them days in their order, one a day, the best still has this. With fewer days than sessions nothing is told. The days are those of the person where one
  * is given. It warns where both drive the muscle in three sets or more that end with at most three in reserve; where it
  * only helps in one of them it is a note. Light weeks are not judged.
  *
@@ -135,10 +138,7 @@ export const closeSessions: Check<"week/close-sessions", Data> = {
     const days = trainingDaysOf(person);
     return programme.phases.flatMap((phase, phaseAt): readonly Found<Data>[] => {
       const week = look.weeks[phaseAt]!.find(({ light }) => !light);
-      // With days enough between any two, or fewer days than sessions, nothing can be told.
-      const count = phase.sessions.length;
-      if (week === undefined || count < 2 || count > days.length) return [];
-      if (days.length === WEEK_DAYS && Math.floor(WEEK_DAYS / count) * DAY_HOURS >= wanted) return [];
+      if (week === undefined) return [];
       const near = week.sessions.map((session) => nearSets(session, catalogue));
       return unavoidable(near, days, wanted).map((close): Found<Data> => {
         const { earlier, later, hours, both, helping } = close;

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { day } from "../day.ts";
-import { CATALOGUE } from "../exercises/index.ts";
+import { CATALOGUE, distance } from "../exercises/index.ts";
 import type { Statement } from "../model/index.ts";
 import {
   madeUpPerson,
@@ -60,4 +60,16 @@ test("the remedy takes the nearest form that begins raised, and that the place s
   expect(loadFromFloor.run(lookAt({ ...input, programme: after }))).toEqual([]);
   const bare = loadFromFloor.run(lookAt({ ...input, place: madeUpPlace() }))[0]!.cures!();
   for (const { data } of bare) expect(CATALOGUE.exercises.get(String(data["id"]))?.needs).toEqual([]);
+});
+
+test("thin bones beside another condition; the nearest raised forms first, three at most", () => {
+  const base = doc("barbell-deadlift");
+  const [bone] = base.person.cautions;
+  const both = { ...base, person: madeUpPerson({ cautions: [{ ...bone!, statement: "knee" }, bone!] }) };
+  const [found] = loadFromFloor.run(lookAt(both));
+  const steps = found!.cures!().map(({ data }) => distance(CATALOGUE, "barbell-deadlift", String(data["id"]))!);
+  expect(steps.length).toBeGreaterThan(0);
+  expect(steps.length).toBeLessThanOrEqual(3);
+  const near = steps.map(Math.abs);
+  expect(near).toEqual(near.toSorted((a, b) => a - b));
 });

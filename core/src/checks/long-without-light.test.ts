@@ -67,3 +67,10 @@ test("the last week of a run is not made light: nothing follows it", () => {
   const [cure] = longWithoutLight.run(lookAt(doc([[12]])))[0]!.cures!();
   expect(cure!.data["weeks"]).toEqual([{ title: "One", week: 6 }]);
 });
+
+test("a phase that gets no light week is left as it is", () => {
+  const input = doc([[3], [8]]);
+  const [cure] = longWithoutLight.run(lookAt(input))[0]!.cures!();
+  expect(cure!.changes.map(({ at }) => at)).toEqual([["phases", 1, "light"]]);
+  expect(cure!.data["weeks"]).toEqual([{ title: "One", week: 3 }]);
+});

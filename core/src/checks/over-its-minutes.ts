@@ -84,7 +84,7 @@ function cutsOf(look: Look, phaseIndex: number, session: Session, limitS: number
   const cures = ways.flatMap(({ parts, rest }): readonly Cure[] => {
     const changes = changesTo(session, parts, at);
     const { typical, high } = longestWith(look, phaseIndex, session, parts);
-    if (changes.length === 0 || typical >= before.typical) return [];
+    if (typical >= before.typical) return [];
     const overS = Math.max(0, high - limitS);
     const rests = rest && changesTo(session, rested, at).length > 0 ? { restS: SHORT_REST_S } : {};
     const pairs = pairsOf(look, parts);

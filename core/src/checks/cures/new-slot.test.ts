@@ -56,6 +56,8 @@ test("a session that is full gets no more", () => {
 test("the dose suits what the exercise is counted in", () => {
   expect(dosesFor(squat)[0]).toBe("2 × 8–12, rest 60 s, 2–3 in reserve");
   const hold = { ...squat, amounts: "hold" as const, hold: { from: 10, to: 15, step: 5 } };
+  expect(dosesFor({ ...squat, amounts: "hold" })[0]).toBe("2 × 20 s, rest 60 s");
+  expect(dosesFor({ ...hold, hold: { from: 10, to: 60, step: 5 } })[0]).toBe("2 × 10–20 s, rest 60 s");
   expect(dosesFor({ ...hold, eachSide: true })[0]).toBe("2 × 10–15 s each side, rest 60 s");
   expect(dosesFor({ ...squat, amounts: "metres" })[0]).toBe("2 × 20 m, rest 60 s");
   expect(dosesFor({ ...squat, amounts: "time" })[0]).toBe("1 × 5 min");
@@ -75,4 +77,28 @@ test("time to spare is that of a full week, at the upper estimate", () => {
   const two = madeUpProgramme([madeUpSession("a", 30, work), madeUpSession("b", 29, [])]);
   const cures = newSlotCures({ programme: two, catalogue }, 0, [squat]);
   expect(cures.map(({ data }) => data["session"]).slice(0, 2)).toEqual(["Session b", "Session a"]);
+});
+
+test("one set is asked without a rest, and each kind goes up in its own way", () => {
+  expect(dosesFor(squat).at(-1)).toBe("1 × 8–12, 2–3 in reserve");
+  const way = (amounts: typeof squat.amounts) => slotsFor({ ...squat, amounts })[0]!.way;
+  expect((["reps", "hold", "metres", "time", "contacts"] as const).map(way)).toEqual([
+    "reps then load",
+    "hold time",
+    "load",
+    "stay",
+    "contacts",
+  ]);
+});
+
+test("a session of nineteen slots takes one more; slots of pairs count", () => {
+  const slot = (n: number) => madeUpSlot("squat", "squat", sets(1, reps(8)), { slot: `s-${n}` });
+  const of = (pairs: number, singles: number) => {
+    const work = [
+      ...Array.from({ length: pairs }, (_, n) => ({ pair: [slot(2 * n), slot(2 * n + 1)] })),
+      ...Array.from({ length: singles }, (_, n) => slot(100 + n)),
+    ];
+    return newSlotCures({ programme: madeUpProgramme([madeUpSession("a", 30, work)]), catalogue }, 0, [squat]).length;
+  };
+  expect([of(9, 1), of(10, 0), of(0, 19)]).toEqual([2, 0, 2]);
 });

@@ -34,6 +34,26 @@ describe("rests", () => {
     const parts = partsOf(session(slot("press"), slot("row", 60), { pair: [slot("dip"), slot("row")], restS: 150 }));
     expect(rests(withShortRests(parts))).toEqual([90, 60, 90, 90, 90]);
   });
+  test("in later weeks too; a pair whose own rest is short keeps it", () => {
+    const changing = { ...slot("press"), changes: [{ week: 2, dose: three(150) }] };
+    const [part] = withShortRests(partsOf(session(changing)));
+    expect(part!.block).toMatchObject({ dose: { restS: 90 }, changes: [{ week: 2, dose: { restS: 90 } }] });
+    expect(rests(withShortRests(partsOf(session({ pair: [slot("dip"), slot("row")], restS: 60 }))))).toEqual([
+      60, 90, 90,
+    ]);
+  });
+  test("a rest that is not said stays unsaid, and 90 s stay 90 s", () => {
+    const unsaid = madeUpSlot("press", "squat", sets(3, reps(8)));
+    expect(withShortRests(partsOf(session(unsaid)))[0]!.block).toEqual(unsaid);
+    const one = session(slot("press", 90));
+    const [shorter] = withShortRests(partsOf(one));
+    expect(shorter!.block).toEqual(one.work[0]);
+  });
+  test("from 80 % on a set is heavy, in any set of the dose", () => {
+    const at = (percent: number) => madeUpSlot("squat", "squat", { sets: [reps(8), reps(3, { percent })], restS: 240 });
+    expect(rests(withShortRests(partsOf(session(at(80)))))).toEqual([240]);
+    expect(rests(withShortRests(partsOf(session(at(79)))))).toEqual([90]);
+  });
   test("after heavy sets they stay", () => {
     const heavy = madeUpSlot("squat", "squat", sets(3, reps(3, { percent: 85 }), { restS: 240 }));
     expect(rests(withShortRests(partsOf(session(heavy))))).toEqual([240]);

@@ -50,9 +50,10 @@ function isHeavy(dose: Dose): boolean {
 export function withShortRests(parts: Parts): Parts {
   return parts.map(({ block, from }) => {
     if (slotsOf(block).some((slot) => isHeavy(slot.dose))) return { block, from };
-    const cut = (dose: Dose) => ((dose.restS ?? 0) > SHORT_REST_S ? { ...dose, restS: SHORT_REST_S } : dose);
+    const isLong = (restS: number | undefined) => restS !== undefined && restS > SHORT_REST_S;
+    const cut = (dose: Dose) => (isLong(dose.restS) ? { ...dose, restS: SHORT_REST_S } : dose);
     const shorter = mapSlots(block, (slot) => mapDoses(slot, cut));
-    if ("slot" in shorter || !((shorter.restS ?? 0) > SHORT_REST_S)) return { block: shorter, from };
+    if ("slot" in shorter || !isLong(shorter.restS)) return { block: shorter, from };
     return { block: { ...shorter, restS: SHORT_REST_S }, from };
   });
 }

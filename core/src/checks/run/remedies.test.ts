@@ -381,3 +381,9 @@ test("of remedies that are one way to the same end only the first that holds is 
   const near = offered.map((remedies) => remedies.filter(({ id }) => id === "take-near-name").length);
   expect(Math.max(...near)).toBeGreaterThan(1);
 });
+
+test("what only lessens a finding is offered too, with what it leaves", () => {
+  const offered = Object.values(FIXTURES).flatMap((fixture) => check(fixture).flatMap(({ remedies }) => remedies));
+  const left = offered.filter(({ id, data }) => id === "shorten" && Number(data["overS"]) > 0);
+  expect(left.length).toBeGreaterThan(0);
+});
