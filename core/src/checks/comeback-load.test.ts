@@ -5,6 +5,7 @@ import {
   madeUpCatalogue,
   madeUpExercise,
   madeUpPerson,
+  madeUpPhase,
   madeUpProgramme,
   madeUpSession,
   madeUpSlot,
@@ -37,6 +38,18 @@ testCheck(comebackLoad, {
   fine: {
     "nine tenths": doc([heavy(90)]),
     "all of it after thirteen days": doc([heavy(100)], 13),
+    "in a later phase": {
+      ...doc([reps(8)]),
+      programme: madeUpProgramme([], {
+        phases: [
+          madeUpPhase([madeUpSession("a", 60, [])]),
+          madeUpPhase([madeUpSession("a", 60, [madeUpSlot("bench", "horizontal push", { sets: [heavy(100)] })])], {
+            key: "two",
+          }),
+        ],
+      }),
+    },
+    "a record without a load": doc([heavy(100)], 14, [{ exercise: "bench", reps: 8, on: day("2027-02-01") }]),
     "no load is written": doc([reps(8)]),
     "no record of it": doc([heavy(100)], 14, [{ ...lift(100, "2027-02-01"), exercise: "row" }]),
     "a record of the first day itself is not before it": doc([heavy(100)], 14, [lift(100, "2027-03-01")]),
@@ -47,7 +60,17 @@ testCheck(comebackLoad, {
     "more, of the last load and not of an older one": {
       doc: doc([heavy(80), heavy(92)]),
       at: AT,
-      data: [{ daysOff: 14, percent: 92, most: 90, asked: { value: 92 }, before: { value: 100 } }],
+      data: [
+        {
+          name: "Bench",
+          exercise: "bench",
+          daysOff: 14,
+          percent: 92,
+          most: 90,
+          asked: { value: 92 },
+          before: { value: 100 },
+        },
+      ],
     },
     "in pounds": {
       doc: doc([reps(8, { load: { value: 220, unit: "lb" } })]),
@@ -63,4 +86,13 @@ test("the remedy writes nine tenths, in halves, and leaves lighter sets alone", 
   const after = changed(input.programme, cure!.changes);
   expect(after.phases[0]!.sessions[0]!.work[0]).toMatchObject({ dose: { sets: [{ load: kg(80) }, { load: kg(87) }] } });
   expect(comebackLoad.run(lookAt({ ...input, programme: after }))).toEqual([]);
+});
+
+test("in the unit in which it is written, and never over nine tenths", () => {
+  const input = doc([reps(8, { load: { value: 225, unit: "lb" } })], 14, [lift(100, "2027-02-01")]);
+  const [cure] = comebackLoad.run(lookAt(input))[0]!.cures!();
+  // 90 kg are 198.4 lb.
+  expect(changed(input.programme, cure!.changes).phases[0]!.sessions[0]!.work[0]).toMatchObject({
+    dose: { sets: [{ load: { value: 198, unit: "lb" } }] },
+  });
 });

@@ -77,6 +77,37 @@ testCheck(neverHappens, {
   },
 });
 
+test("two days a week for three sessions: each week goes on where the last one ended, and so do changes", () => {
+  // Turns: a and b in week 1, c and a in week 2, b and c in week 3.
+  const found = (changes: readonly number[]) =>
+    neverHappens
+      .run(lookAt({ ...doc(3, { weeks: 3 }, changes), person: free(2) }))
+      .map(({ at, data }) => [at[3], data["fromWeek"], data["last"], data["perWeek"]]);
+  expect(found([2])).toEqual([]);
+  expect(found([3])).toEqual([[0, 3, 3, 2]]);
+  expect(found([2, 3])).toEqual([
+    [0, 3, 3, 2],
+    [1, 2, 2, 2],
+  ]);
+});
+
+test("as many days as sessions, and more, leave nothing out; one fewer does", () => {
+  const found = (days: number) => neverHappens.run(lookAt({ ...doc(3, { weeks: 1 }), person: free(days) })).length;
+  expect([found(3), found(4), found(2)]).toEqual([0, 0, 1]);
+});
+
+test("of a session that never has its turn, its changes are not told besides", () => {
+  const found = neverHappens.run(lookAt({ ...doc(2, { weeks: 1 }, [1]), person: free(1) }));
+  expect(found.map(({ data }) => data["side"])).toEqual(["session"]);
+});
+
+test("each light week may be the one that becomes full", () => {
+  const cures = neverHappens.run(lookAt(doc(1, { weeks: 3, light: [1, 2, 3] })))[0]!.cures!();
+  expect(cures.map(({ data, changes }) => [data["week"], changes[0]!.at])).toEqual(
+    [0, 1, 2].map((index) => [index + 1, ["phases", 0, "light", index]]),
+  );
+});
+
 test("the remedy makes a light week a full one", () => {
   for (const light of [[1], [1, 2]]) {
     const input = doc(1, { weeks: light.length, light });

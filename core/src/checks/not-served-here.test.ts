@@ -1,7 +1,17 @@
 import { expect, test } from "vitest";
 import { CATALOGUE } from "../exercises/index.ts";
-import type { Place } from "../model/index.ts";
-import { madeUpPlace, madeUpProgramme, madeUpSession, madeUpSlot, reps, sets, testCheck } from "../testing/index.ts";
+import type { Exercise, Place } from "../model/index.ts";
+import {
+  madeUpCatalogue,
+  madeUpExercise,
+  madeUpPlace,
+  madeUpProgramme,
+  madeUpSession,
+  madeUpSlot,
+  reps,
+  sets,
+  testCheck,
+} from "../testing/index.ts";
 import { notServedHere } from "./not-served-here.ts";
 import { lookAt } from "./run/look.ts";
 
@@ -58,4 +68,26 @@ test("the remedies are the nearest forms of the ladder that the place serves", (
     notServedHere.run(lookAt(doc("back-squat", place)))[0]!.cures!().map(({ data }) => data["id"]);
   expect(ids(madeUpPlace({ equipment: { dumbbell: 4 } }))).toEqual(["double-dumbbell-front-squat", "goblet-squat"]);
   expect(ids(madeUpPlace())[0]).toBe("body-squat");
+});
+
+test("two forms at most, none that needs a coach's eye, and of two as near the easier", () => {
+  const form = (id: string, more: Partial<Exercise> = {}) => madeUpExercise({ id, name: id, ...more });
+  const forms = [
+    form("asked", { needs: [["rack"]] }),
+    form("up"),
+    form("down"),
+    form("far-down"),
+    form("coached", { coachOnly: true }),
+    form("no-bar", { needs: [["barbell"]] }),
+  ];
+  const steps = [
+    { from: "far-down", to: "down", branch: "main" },
+    { from: "down", to: "asked", branch: "main" },
+    { from: "asked", to: "up", branch: "main" },
+    { from: "coached", to: "asked", branch: "coach" },
+    { from: "no-bar", to: "asked", branch: "bar" },
+  ];
+  const catalogue = madeUpCatalogue(forms, [{ id: "l", name: "L", start: "far-down", steps }]);
+  const input = { ...doc("asked", madeUpPlace()), catalogue };
+  expect(notServedHere.run(lookAt(input))[0]!.cures!().map(({ data }) => data["id"])).toEqual(["down", "up"]);
 });

@@ -1,9 +1,10 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { Goal, SetDose, Slot, Status } from "../model/index.ts";
 import {
   hold,
   madeUpCatalogue,
   madeUpExercise,
+  madeUpPerson,
   madeUpProgramme,
   madeUpSession,
   madeUpSlot,
@@ -83,4 +84,40 @@ test("the remedy moves repetitions and share into the table, the handbook's row 
   );
   const strength = one(doc("strength", [slot("squat", reps(15, { percent: 60 }))]));
   expect(strength.map(({ data }) => data["to"])).toEqual(["1 × 6 @85 %", "1 × 12 @80 %"]);
+});
+
+describe("what is judged for strength", () => {
+  const found = (slots: readonly Slot[], status: Status = "advanced", goal: Goal = "strength") =>
+    outsideTable.run(lookAt(doc(goal, slots, status)));
+  test("both ends of the table's row are in it: 85 %, one to six repetitions", () => {
+    expect(found([slot("squat", reps(6, { percent: 85 }))])).toEqual([]);
+    expect(found([slot("squat", reps(1, { percent: 100 }))])).toEqual([]);
+    expect(found([slot("squat", reps({ from: 6, to: 9 }, { percent: 85 }))])).toEqual([]);
+  });
+  test("each lane by itself, at its first lift, with the table beside it", () => {
+    const [one, ...more] = found([slot("squat", reps(20)), slot("front-squat", reps(25))]);
+    expect(more).toEqual([]);
+    expect(one!.data).toMatchObject({ lane: "squat", slotName: "Squat", goal: "strength", dose: "1 × 20" });
+    expect((one!.data["bands"] as readonly unknown[]).length).toBeGreaterThan(0);
+    expect(one!.data["bands"]).toContainEqual({ percent: { from: 85, to: 100 }, reps: { from: 1, to: 6 } });
+  });
+  test("by the person's own status where one is given", () => {
+    const slots = [slot("squat", reps(10, { percent: 65 }))];
+    expect(found(slots, "advanced")).toHaveLength(1);
+    const input = { ...doc("strength", slots, "advanced"), person: madeUpPerson({ status: "novice" }) };
+    expect(outsideTable.run(lookAt(input))).toEqual([]);
+  });
+  test("what nobody counts in repetitions reaches nothing and misses nothing", () => {
+    expect(found([slot("squat", hold(30))])).toEqual([]);
+  });
+});
+
+test("for size: five and thirty are in, a range is moved in at both ends, and what is not counted stays", () => {
+  const cure = (...sets: readonly SetDose[]) =>
+    outsideTable.run(lookAt(doc("size", [slot("squat", ...sets)])))[0]?.cures?.()[0]?.data["to"];
+  expect(cure(reps({ from: 31, to: 40 }))).toBe("1 × 30");
+  expect(cure(reps({ from: 1, to: 4 }))).toBe("1 × 5");
+  expect(cure(reps(3), reps(10))).toBe("5, 10");
+  expect(cure(reps({ from: 4, to: 5 }))).toBeUndefined();
+  expect(cure(reps({ from: 30, to: 31 }))).toBeUndefined();
 });

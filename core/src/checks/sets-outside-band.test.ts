@@ -159,3 +159,34 @@ test("a slot is for its muscle when one of its sets counts, though others are pr
   const input = doc([slot("rest", 4), slot("press", 4), madeUpSlot("curl", "upper isolation", mixed)]);
   expect(setsOutsideBand.run(lookAt(input))).toMatchObject([{ data: { side: "under", muscle: "biceps", sets: 1 } }]);
 });
+
+test("the furthest week is told first: most of what is too much, least of what is too little", () => {
+  const over = doc([slot("rest", 4), slot("curl", 4), slot("press", 12, [{ week: 2, dose: dose(15) }])]);
+  expect(setsOutsideBand.run(lookAt(over))[0]!.data).toMatchObject({ sets: 15, week: 2, weeks: [1, 2, 3, 4] });
+  const under = doc([slot("rest", 4), slot("curl", 4), slot("press", 3, [{ week: 3, dose: dose(1) }])]);
+  expect(setsOutsideBand.run(lookAt(under))[0]!.data).toMatchObject({ sets: 1, week: 3, weeks: [1, 2, 3, 4] });
+});
+
+test("the end of a band is in it", () => {
+  const of = (press: number) =>
+    setsOutsideBand
+      .run(lookAt(doc([slot("rest", 4), slot("curl", 4), slot("press", press)])))
+      .map(({ data }) => data["side"]);
+  expect([of(3), of(4), of(10), of(11)]).toEqual([["under"], [], [], ["over"]]);
+});
+
+test("an unknown exercise is named once, however often it is asked", () => {
+  const found = setsOutsideBand.run(
+    lookAt(doc([slot("all", 4), slot("moonwalk", 1), { ...slot("moonwalk", 2), slot: "m" }])),
+  );
+  expect(found.map(({ data }) => [data["side"], data["unknown"]])).toEqual([["cannot judge", ["moonwalk"]]]);
+});
+
+test("a light week may be over its band", () => {
+  const input = doc([slot("rest", 4), slot("curl", 4), slot("press", 24)], {}, [4]);
+  expect(setsOutsideBand.run(lookAt(input))[0]!.data).toMatchObject({ muscle: "chest", sets: 24 });
+  const only = doc([slot("rest", 20), slot("curl", 20), slot("press", 24)], {}, [1, 2, 3, 4]);
+  expect(
+    setsOutsideBand.run(lookAt(only)).some(({ data }) => data["muscle"] === "chest" && data["side"] === "over"),
+  ).toBe(true);
+});
