@@ -5,12 +5,14 @@ import {
   dayPiece,
   given,
   idPiece,
+  loadPiece,
   namePiece,
   type Read,
   readYaml,
   tell,
   type YamlDocument,
 } from "../model/index.ts";
+import type { Load } from "../units.ts";
 import { scoreOf, type TestResult } from "./result.ts";
 import { ASSESSMENT_TESTS } from "./tests.ts";
 
@@ -29,9 +31,24 @@ export interface ResultsFile {
   readonly born: Day;
   /** For norms that are printed for men and women apart; left out when the person did not say. */
   readonly sex?: "man" | "woman";
+  /** An injured side, where the tests are to tell whether it does as much as the other. */
+  readonly injured?: Injured;
   readonly results: readonly TestResult[];
 }
 
+/** Which side was injured, and what it is held against. */
+export interface Injured {
+  readonly side: "left" | "right";
+  /** Day of the injury or the operation. */
+  readonly since: Day;
+  /** Per cent of the other side that each test must exceed. */
+  readonly over: number;
+  /** Body mass, for torque per kilogram. */
+  readonly mass?: Load;
+}
+
+/** What each test must exceed where the file does not say, per cent of the other side. Common practice, no source. */
+const OVER_PERCENT = 90;
 const TEST_IDS = ASSESSMENT_TESTS.map(({ id }) => id);
 const value = z.number().min(0).max(1000);
 
@@ -90,6 +107,15 @@ const resultsFile = z
     person: idPiece,
     born: dayPiece,
     sex: z.enum(["man", "woman"]).optional(),
+    injured: z
+      .strictObject({
+        side: z.enum(["left", "right"]),
+        since: dayPiece,
+        over: z.int().min(50).max(100).default(OVER_PERCENT),
+        mass: loadPiece.optional(),
+      })
+      .transform((said): Injured => given(said))
+      .optional(),
     results: z.array(result).min(1).max(500),
   })
   .superRefine((file, ctx) => {

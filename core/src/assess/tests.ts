@@ -1,7 +1,7 @@
 import type { SourceId } from "../sources.ts";
 
 /** What a test counts in. */
-export type TestUnit = "repetitions" | "s" | "m" | "cm" | "kg" | "m/s" | "points of 10";
+export type TestUnit = "repetitions" | "s" | "m" | "cm" | "kg" | "N m" | "m/s" | "points of 10";
 
 /** One thing that must be the same before two results may stand side by side. */
 export interface Condition {
@@ -190,6 +190,57 @@ export const ASSESSMENT_TESTS: readonly AssessmentTest[] = [
     maximal: true,
     most: 120,
     sources: ["ewgsop2019", "awgs2019"],
+  },
+  {
+    id: "knee-extension-torque",
+    name: "Knee straightening, torque at 60° a second",
+    unit: "N m",
+    better: "more",
+    sides: true,
+    protocol: [
+      "On a device that keeps 60° a second, in a clinic; the sound side first.",
+      "Best of three to five, as the report prints it.",
+    ],
+    conditions: [{ id: "device", choices: [], standard: "" }],
+    maximal: true,
+    most: 500,
+    sources: ["practice"],
+  },
+  {
+    id: "single-hop",
+    name: "Single hop for distance",
+    unit: "cm",
+    better: "more",
+    sides: true,
+    protocol: ["On one leg, arms free, land on the same leg and hold for 2 seconds.", "Toe to heel, best of three."],
+    conditions: [shoes],
+    maximal: true,
+    most: 400,
+    sources: ["practice"],
+  },
+  {
+    id: "triple-hop",
+    name: "Triple hop for distance",
+    unit: "cm",
+    better: "more",
+    sides: true,
+    protocol: ["Three hops in a row on one leg, hold the last for 2 seconds.", "Toe to heel, best of three."],
+    conditions: [shoes],
+    maximal: true,
+    most: 1000,
+    sources: ["practice"],
+  },
+  {
+    id: "side-hop",
+    name: "Side hop, 30 seconds",
+    unit: "repetitions",
+    better: "more",
+    sides: true,
+    protocol: ["On one leg over two lines 40 cm apart, to and fro for 30 seconds.", "Landings on a line do not count."],
+    conditions: [shoes],
+    maximal: true,
+    most: 120,
+    sources: ["practice"],
   },
   {
     id: "usual-walk",

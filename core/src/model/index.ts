@@ -25,7 +25,7 @@ export * from "./equipment.ts";
 export * from "./event.ts";
 export * from "./event-order.ts";
 export * from "./exercise.ts";
-export { ALWAYS, dayPiece, given, idPiece, namePiece, readDay, tell, tellReversed } from "./file-pieces.ts";
+export { ALWAYS, dayPiece, given, idPiece, loadPiece, namePiece, readDay, tell, tellReversed } from "./file-pieces.ts";
 export * from "./finding.ts";
 export * from "./hurt.ts";
 export { readLoad, readLoadRun } from "./load-text.ts";

@@ -18,6 +18,7 @@ import { remedies } from "./en/remedies.ts";
 import { sayReplay } from "./en/replay.ts";
 import { report } from "./en/report.ts";
 import { request } from "./en/request.ts";
+import { sayReturn } from "./en/return-list.ts";
 import { sheet } from "./en/sheet.ts";
 import { sayWorld, simulationLimits } from "./en/simulate.ts";
 import { printDate, printDuration, printHours, printLoad, printMinutes, WEEKDAY_NAMES } from "./en/units.ts";
@@ -87,6 +88,7 @@ export const en = {
   reckon: { names: reckonings, figures, cautions, say: sayReckoned, list: sayReckonings },
   explain,
   next: nextWords,
+  assess: { returned: sayReturn },
   replay: sayReplay,
   simulate: { world: sayWorld, limits: simulationLimits },
   /** The frames that sentences are put into. */

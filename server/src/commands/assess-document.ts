@@ -35,6 +35,22 @@ export const assessDocument = documentOf(
         ),
       }),
     ),
+    /** Where a side was injured: its share of the other in every test, and whether each is over the line. */
+    return: z
+      .strictObject({
+        side: z.enum(["left", "right"]),
+        weeks: z.int().min(0),
+        over: z.int().min(50).max(100),
+        lines: z.array(
+          z.strictObject({ test: z.string().min(1), percent: z.number(), passed: z.boolean(), on: dayText }),
+        ),
+        /** N m per kilogram of body mass; left out where the mass was not said. */
+        torque: z
+          .strictObject({ perKg: z.number().exactOptional(), least: z.number(), passed: z.boolean() })
+          .exactOptional(),
+        passed: z.boolean(),
+      })
+      .exactOptional(),
     /** Where the person starts on the ladders that a test belongs to. */
     rungs: z.array(
       z.strictObject({

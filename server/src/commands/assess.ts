@@ -1,4 +1,12 @@
-import { type Judged, readResults, type Series, type StartingRung, seriesOf, startingRungs } from "@stave/core/assess";
+import {
+  type Judged,
+  readResults,
+  returnList,
+  type Series,
+  type StartingRung,
+  seriesOf,
+  startingRungs,
+} from "@stave/core/assess";
 import { printDay } from "@stave/core/day";
 import { CATALOGUE } from "@stave/core/exercises";
 import type { Reason } from "@stave/core/model";
@@ -62,13 +70,19 @@ export async function assess(file: string): Promise<Answer> {
       ...(change === undefined ? {} : { change: { ...change, since: printDay(change.since) } }),
     })),
   }));
+  const back = returnList(read.value.value);
   const { rungs, open } = startingRungs(read.value.value, CATALOGUE);
   const parts = [
     person,
     ...all.map(seriesWords),
+    ...(back === undefined ? [] : [en.assess.returned(back)]),
     ...[startWords(rungs, open).join("\n")].filter((each) => each !== ""),
   ];
   const words = `${parts.join("\n\n")}\n`;
   const starts = rungs.map(({ on, ...rung }) => ({ ...rung, on: printDay(on) }));
-  return { command, result: { person, tests, rungs: starts, open }, findings: [], problems: [], words };
+  const told =
+    back === undefined
+      ? {}
+      : { return: { ...back, lines: back.lines.map((line) => ({ ...line, on: printDay(line.on) })) } };
+  return { command, result: { person, tests, ...told, rungs: starts, open }, findings: [], problems: [], words };
 }
