@@ -25,6 +25,7 @@ export * from "./resting-energy.ts";
 export * from "./reynolds.ts";
 export * from "./skinfolds.ts";
 export * from "./tape-fat.ts";
+export * from "./turns-at-station.ts";
 export * from "./wathen.ts";
 export * from "./weekly-activity.ts";
 export * from "./weekly-sets-growth.ts";

@@ -71,3 +71,26 @@ describe("ages, masses and heights outside the people a formula was made for, an
     expect(refused(fine)).toBeUndefined();
   });
 });
+
+describe("ot-01: two people, one bench and one bar, and later a third (constructed)", () => {
+  const two = ["set=45 s", "change=45 s", "first-sets=4", "first-rest=150 s", "second-sets=3", "second-rest=90 s"];
+  const told = (...answers: readonly string[]) =>
+    Object.fromEntries((answer("take-turns", ...answers).figures ?? []).map(({ what, value }) => [what, value]));
+  test("the first is 15 s short and waits, the second rests more than needed, about twelve minutes, one place free", () => {
+    expect(told(...two)).toMatchObject({
+      "first-rests": 150,
+      "first-waits": 15,
+      "second-rests": 150,
+      "second-free": 1,
+      "turns-rounds": 4,
+      "turns-crowded": "fits",
+    });
+    expect(told(...two)["turns-minutes"]).toBeGreaterThan(10);
+    expect(told(...two)["turns-minutes"]).toBeLessThan(13);
+  });
+  test("neighbours: a third goes to another station; a rest of 135 s fits without a wait; a third without a rest is asked for it", () => {
+    expect(told(...two, "third-sets=3", "third-rest=90 s")["turns-crowded"]).toBe("one person to another station");
+    expect(told(...two.map((each) => each.replace("150", "135")))).not.toHaveProperty("first-waits");
+    expect(answer("take-turns", ...two, "third-sets=3").problem).toMatchObject({ code: "reckon/refused" });
+  });
+});

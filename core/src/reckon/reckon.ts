@@ -8,6 +8,7 @@ import { LOADING } from "./loading.ts";
 import { MONITORING } from "./monitoring.ts";
 import { DIMENSIONS, type Quantity, readQuantity } from "./quantity.ts";
 import { type Asked, type Figure, givenBy, type Listed, type Reckoning } from "./reckoning.ts";
+import { ROOM } from "./room.ts";
 import { STRENGTH } from "./strength.ts";
 
 /** Everything that can be reckoned by name, in the order it is listed. */
@@ -16,6 +17,7 @@ export const RECKONINGS: readonly Reckoning[] = [
   ...LOADING,
   ...CONDITIONING,
   ...MONITORING,
+  ...ROOM,
   ...BODY,
   ...FOOD,
 ];
