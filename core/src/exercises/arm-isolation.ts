@@ -182,6 +182,7 @@ export const ARM_ISOLATION: readonly Listed[] = [
     muscles: { triceps: 1 },
     needs: ["bench", ["curl bar", "barbell"]],
     loadMeaning: "total",
+    need: { count: { of: "press-down", reps: 12 }, conditions: ["no elbow pain"] },
     stress: { elbow: 3, supine: 3, floor: 1, grip: 1, pressor: 1 },
     setUp: "Lie on a bench, bar over the eyes on long arms, hands narrow, feet flat.",
     move: "Bend only the elbows until the bar is just behind the head, then extend them on the same path.",

@@ -12,7 +12,10 @@ export const MIXED_HOLD: readonly Listed[] = [
     muscles: { "low back": 1, buttocks: 0.5, "front thigh": 0.5, forearm: 0.5, "upper traps": 0.5 },
     needs: ["barbell", "rack"],
     loadMeaning: "none",
-    need: { conditions: ["has been taught to build up the pull over two seconds", "coach present"] },
+    need: {
+      count: { of: "towel-stand-pull", holdS: 10 },
+      conditions: ["has been taught to build up the pull over two seconds", "coach present"],
+    },
     stress: { sp_hold: 2, sp_axial: 2, hip_deep: 1, knee_deep: 1, grip: 3, pressor: 3, abd_press: 3 },
     hold: { from: 5, to: 30, step: 5 },
     setUp: "Bar under the safety pins at mid-thigh height, feet under it, trunk tall, hands just outside the legs.",

@@ -83,7 +83,7 @@ export const ROTATION: readonly Listed[] = [
     muscles: { "side trunk": 1, "front shoulder": 0.5, "front trunk": 0.5 },
     needs: ["angled bar"],
     loadMeaning: "total",
-    need: { conditions: ["ten clean cable or band chops on each side"] },
+    need: { count: { of: "cable-chop", reps: 10 }, conditions: ["those were clean on each side"] },
     stress: { sp_rot: 3, sh_overhead: 1, grip: 1, elbow: 1, pressor: 1, abd_press: 2 },
     setUp: "Hold the free end of the anchored bar in both hands at eye height, arms long, feet wider than the hips.",
     move: "Lower the end in an arc to one hip while that side's trunk gives, bring it back over the top, and down the other.",

@@ -72,7 +72,7 @@ export const SQUAT_SUPPORT: readonly Listed[] = [
     muscles: { "front thigh": 1, buttocks: 0.5, "inner thigh": 0.5 },
     needs: ["leg press"],
     loadMeaning: "stack",
-    need: { conditions: ["knees and hips bend fully without pain", "middle-range leg press has been done"] },
+    need: { count: { of: "leg-press-mid", reps: 12 }, conditions: ["knees and hips bend fully without pain"] },
     stress: {
       hip_deep: 3,
       knee_deep: 3,

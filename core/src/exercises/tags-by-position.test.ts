@@ -181,3 +181,37 @@ describe("whatever of its group is there, the number beside it means the same", 
     expect(mixed.map(({ id }) => id)).toEqual([]);
   });
 });
+
+test("nobody who starts meets the hardest grade of spine, knee, hip or elbow without an easier form before it", () => {
+  const HARD: readonly StressTag[] = [
+    "sp_flex",
+    "sp_ext",
+    "sp_rot",
+    "sp_hold",
+    "knee_deep",
+    "hip_deep",
+    "elbow",
+    "abd_press",
+  ];
+  const under = new Set(CATALOGUE.ladders.flatMap(({ steps }) => steps.map(({ to }) => to)));
+  const open = ALL.filter(({ id, pattern, coachOnly, need, stress }) => {
+    if (pattern === "mobility" || pattern === "throw" || coachOnly || under.has(id)) return false;
+    return need.count === undefined && HARD.some((tag) => stress[tag] === 3);
+  });
+  // As our table has it: an overhead extension asks for a free shoulder, and its load can begin at a kilogram.
+  expect(open.map(({ id }) => id)).toEqual(["overhead-extension"]);
+});
+
+test("every press overhead that lies above the first asks whether the arms get there without pain", () => {
+  const press = ALL.filter(({ pattern, stress }) => pattern === "vertical push" && stress.sh_overhead === 3);
+  const silent = press.filter(({ coachOnly, need, limb }) => {
+    const asks = need.conditions.some((condition) => condition.startsWith("arms reach overhead"));
+    return (
+      !coachOnly &&
+      limb === "two arms" &&
+      !asks &&
+      !need.conditions.some((each) => each.includes("handstand") || each.includes("blood pressure"))
+    );
+  });
+  expect(silent.map(({ id }) => id)).toEqual([]);
+});

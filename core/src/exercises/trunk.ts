@@ -80,6 +80,10 @@ export const TRUNK: readonly Listed[] = [
     muscles: { "side trunk": 1, "front trunk": 0.5 },
     needs: ["floor", ["weighted ball", "dumbbell", "plates"]],
     loadMeaning: "one implement",
+    need: {
+      count: { of: "band-press-out", reps: 10 },
+      conditions: ["turns against a cable or band without back pain"],
+    },
     stress: { sp_rot: 3, sp_flex: 2, floor: 3, abd_press: 2, pressor: 1, hip_deep: 2 },
     seated: true,
     setUp: "Sit on the floor, knees bent, heels down, lean back slightly with a light weight at the chest.",
@@ -120,6 +124,7 @@ export const TRUNK: readonly Listed[] = [
     muscles: { "front trunk": 1, "side trunk": 0.5 },
     needs: ["floor"],
     loadMeaning: "body only",
+    need: { count: { of: "curl-up", reps: 12 }, conditions: [] },
     stress: {
       sp_flex: 3,
       supine: 3,
@@ -171,6 +176,7 @@ export const TRUNK: readonly Listed[] = [
     muscles: { "low back": 1, buttocks: 0.5 },
     needs: ["floor"],
     loadMeaning: "body only",
+    need: { count: { of: "prone-chest-raise", reps: 12 }, conditions: [] },
     stress: { sp_ext: 3, prone: 3, floor: 3, pressor: 1, abd_press: 1 },
     fixed: true,
     armsUsed: true,

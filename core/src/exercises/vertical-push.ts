@@ -256,6 +256,7 @@ export const VERTICAL_PUSH: readonly Listed[] = [
     muscles: { "front shoulder": 1, "side shoulder": 0.5, triceps: 0.5 },
     needs: ["shoulder press machine"],
     loadMeaning: "stack",
+    need: { conditions: ["arms reach overhead with the ribs down and no pain"] },
     stress: { sh_overhead: 3, elbow: 1, grip: 1, sp_axial: 1, pressor: 1, abd_press: 1 },
     seated: true,
     setUp: "Set the seat so the handles start at ear height, back on the pad, feet flat, palms facing if possible.",
