@@ -1,0 +1,167 @@
+import { describe, expect, test } from "vitest";
+import { madeUpCatalogue, madeUpExercise, reps, type SlotTrained, setDone, slotTrained } from "../testing/index.ts";
+import { lightSigns } from "./light-signs.ts";
+
+const kg = (value: number) => ({ value, unit: "kg" }) as const;
+const DAY_MS = 86_400_000;
+const press = madeUpExercise({ id: "press", loadMeaning: "stack", needs: [["leg press"]] });
+const pull = madeUpExercise({ id: "pull", loadMeaning: "stack", needs: [["leg press"]] });
+const WELL = setDone(6, 2);
+const FELL = setDone(3, 0);
+/** Six sessions as asked and then these, every three days. */
+const trained = (
+  exercise: typeof press,
+  last: readonly ReturnType<typeof setDone>[],
+  more: Partial<SlotTrained> = {},
+) => {
+  const did = [...Array<typeof WELL>(6).fill(WELL), ...last];
+  return slotTrained({
+    exercise,
+    set: reps({ from: 5, to: 6 }, { reserve: { from: 2, to: 2 } }),
+    sets: 2,
+    load: 100,
+    place: { equipment: { "leg press": 1 } },
+    did: did.map((each, at) => [3 * at, { ...each, load: kg(100) }] as const),
+    today: 3 * did.length,
+    ...more,
+  });
+};
+type Input = ReturnType<typeof trained>;
+/** Both movements in one record, with efforts of sessions so many days ago. */
+const both = (
+  one: Input,
+  other: Input,
+  efforts: readonly (readonly [ago: number, effort: number | "not said"])[] = [],
+): Input => {
+  const of = (at: number) => ({ plan: "plan-1", session: `rated-${at}` });
+  const at = (ago: number) => (one.today - ago) * DAY_MS;
+  const base = one.record.sessions[0]!;
+  return {
+    ...one,
+    log: [...one.log, ...other.log],
+    catalogue: madeUpCatalogue([press, pull]),
+    record: {
+      ...one.record,
+      sessions: efforts.map(([ago], index) => ({ ...base, session: of(index).session, at: at(ago) })),
+      ratings: efforts.map(([ago, effort], index) => ({
+        id: `r-${index}`,
+        session: of(index).session,
+        at: at(ago),
+        n: index,
+        device: "phone",
+        data: { effort, minutes: 60 },
+      })),
+    },
+  };
+};
+const signs = (last: readonly ReturnType<typeof setDone>[], efforts: Parameters<typeof both>[2] = []) =>
+  lightSigns(both(trained(press, last), trained(pull, last), efforts));
+const codes = ({ because }: ReturnType<typeof lightSigns>) => because.map(({ code }) => code);
+
+describe("two movements that fell short of their own forecast in two sessions running", () => {
+  test("show tiredness, with days, what was done and what was to be expected; what is in no record is said", () => {
+    const said = signs([FELL, FELL]);
+    expect(said.shows).toBe(true);
+    expect(codes(said)).toEqual([
+      "progress/fell-short",
+      "progress/fell-short",
+      "progress/effort-unrated",
+      "progress/light-not-recorded",
+    ]);
+    expect(said.because[0]!.data).toMatchObject({
+      exercise: "press",
+      kind: "reps",
+      sessions: [
+        { on: "2027-03-19", done: 3, load: kg(100) },
+        { on: "2027-03-22", done: 3, load: kg(100) },
+      ],
+    });
+    const { sessions } = said.because[0]!.data as { sessions: readonly { low: number }[] };
+    for (const { low } of sessions) expect(low).toBeGreaterThan(3);
+  });
+
+  test("its neighbours: one session, one movement, and as asked", () => {
+    expect(signs([FELL])).toEqual({ shows: false, because: [] });
+    expect(signs([FELL, WELL])).toEqual({ shows: false, because: [] });
+    expect(signs([WELL, WELL])).toEqual({ shows: false, because: [] });
+    const one = lightSigns(both(trained(press, [FELL, FELL]), trained(pull, [WELL, WELL])));
+    expect([one.shows, codes(one)]).toEqual([false, ["progress/fell-short"]]);
+  });
+
+  test("less in reserve than asked counts as short, where the repetitions were done", () => {
+    expect(signs([setDone(6, 1), setDone(6, 1)]).shows).toBe(true);
+    expect(signs([setDone(2, 2), setDone(2, 2)]).shows).toBe(true);
+  });
+
+  test("sessions with a break between them, or long ago, are not running", () => {
+    const late = (today: number) => {
+      const more = { today };
+      return lightSigns(both(trained(press, [FELL, FELL], more), trained(pull, [FELL, FELL], more))).shows;
+    };
+    expect([late(24), late(34), late(35)]).toEqual([true, true, false]);
+  });
+
+  test("light weeks and sessions that ended early are left out", () => {
+    const without = (name: "light" | "endedEarly") => {
+      const input = both(trained(press, [FELL, FELL]), trained(pull, [FELL, FELL]));
+      const marked = input.log.map((each, at) => (at % 8 < 6 ? each : { ...each, [name]: true }));
+      return lightSigns({ ...input, log: marked });
+    };
+    expect(without("light")).toEqual({ shows: false, because: [] });
+    expect(without("endedEarly")).toEqual({ shows: false, because: [] });
+  });
+
+  test("with too little before them nothing was to be expected", () => {
+    const few = (exercise: typeof press) => {
+      const did = [WELL, WELL, WELL, FELL, FELL].map((each, at) => [3 * at, { ...each, load: kg(100) }] as const);
+      return trained(exercise, [], { did, today: 15 });
+    };
+    expect(lightSigns(both(few(press), few(pull)))).toEqual({ shows: false, because: [] });
+  });
+
+  test("another phase's movements are not looked at", () => {
+    const input = both(trained(press, [FELL, FELL]), trained(pull, [FELL, FELL]));
+    expect(lightSigns({ ...input, plan: { ...input.plan, firmTo: { phase: "later" } } }).because).toEqual([]);
+  });
+});
+
+describe("efforts, where three or more of both times were rated", () => {
+  const rated = (now: readonly number[], before: readonly number[]) => [
+    ...now.map((effort, at) => [at, effort] as const),
+    ...before.map((effort, at) => [14 + at, effort] as const),
+  ];
+  test("up by one is up, with both means; by less it is level and speaks against tiredness", () => {
+    const up = signs([FELL, FELL], rated([7, 7, 8], [6, 6, 7]));
+    expect(up.shows).toBe(true);
+    expect(up.because[2]).toEqual({
+      code: "progress/effort-up",
+      data: { sessions: 3, before: 3, needed: 3, now: 7.3, was: 6.3 },
+    });
+    const level = signs([FELL, FELL], rated([7, 7, 7], [6, 6, 7]));
+    expect([level.shows, level.because[2]!.code]).toEqual([false, "progress/effort-level"]);
+  });
+
+  test("two ratings are too few to say, and one that was not said is none", () => {
+    const few = signs([FELL, FELL], rated([9, 9], [5, 5, 5]));
+    expect([few.shows, few.because[2]]).toEqual([
+      true,
+      { code: "progress/effort-unrated", data: { sessions: 2, before: 3, needed: 3 } },
+    ]);
+    const unsaid = signs([FELL, FELL], [...rated([7, 7], [7, 7, 7]), [5, "not said"]]);
+    expect(unsaid.because[2]!.data).toMatchObject({ sessions: 2 });
+  });
+
+  test("two weeks are now, the four before them are before; what is older says nothing", () => {
+    const at = (ago: number) =>
+      signs([FELL, FELL], [...rated([7, 7, 7], [7, 7, 7]), [ago, 1]]).because[2]!.data as {
+        sessions: number;
+        before: number;
+      };
+    expect([13, 14, 41, 42].map((ago) => [at(ago).sessions, at(ago).before])).toEqual([
+      [4, 3],
+      [3, 4],
+      [3, 4],
+      [3, 3],
+    ]);
+  });
+});
