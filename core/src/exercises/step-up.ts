@@ -131,7 +131,7 @@ export const STEP_UP: readonly Listed[] = [
     limb: "one leg",
     plane: "frontal",
     position: "standing",
-    muscles: { buttocks: 1, "front thigh": 1, "side hip": 1 },
+    muscles: { buttocks: 1, "front thigh": 1, "side hip": 0.5 },
     needs: [["step", "box", "bench"]],
     loadMeaning: "body only",
     bodyShare: { share: 0.94, source: "deLeva1996" },
