@@ -9,7 +9,7 @@ import {
   weeksDone,
 } from "../measures/index.ts";
 import type { Patch, PlanSlot, Reason } from "../model/index.ts";
-import { LEAST_APART, LIGHT_RULES, type LightRule } from "./light-rules.ts";
+import { LEAST_APART, LIGHT_RULES, lightRulesFor } from "./light-rules.ts";
 import { lightSigns } from "./light-signs.ts";
 import type { ProgressInput } from "./progress-input.ts";
 import { reason } from "./reasons.ts";
@@ -106,7 +106,8 @@ function restReason({ name, off, stoodStill, first }: WeekDone): Reason {
 
 /** The next week light, where the run of hard weeks or signs ask for it and nothing else is the light week already. */
 function proposed(input: LightWeekInput, weeks: readonly WeekDone[], at: number): LightWeekSaid {
-  const [rule, other] = LIGHT_RULES as readonly [LightRule, LightRule];
+  const [rule, other] = lightRulesFor(input.person.status);
+  const longest = Math.max(rule.hardWeeks, other.hardWeeks);
   const next = weeks[at]!;
   const slot = slotOf(input, next.name);
   const run = runBefore(weeks, at);
@@ -115,7 +116,7 @@ function proposed(input: LightWeekInput, weeks: readonly WeekDone[], at: number)
     rule: rule.id,
     weeks: rule.hardWeeks,
     other: other.id,
-    most: other.hardWeeks,
+    otherWeeks: other.hardWeeks,
   });
   if (next.light) return nothing("none", [ran, reason("progress/light-planned", { week: next.name })]);
   if (isRest(next)) return nothing("none", [ran, restReason(next)]);
@@ -127,7 +128,7 @@ function proposed(input: LightWeekInput, weeks: readonly WeekDone[], at: number)
     return nothing("none", [ran], [...signs.because, reason("progress/light-too-soon", { apart: LEAST_APART })]);
   const restAt = weeks.findIndex((week, index) => index > at && (week.light || isRest(week)));
   const rest = weeks[restAt];
-  const waits = signs.shows ? [] : whyNotYet(input, weeks, { at, restAt, hard: run.weeks, most: other.hardWeeks });
+  const waits = signs.shows ? [] : whyNotYet(input, weeks, { at, restAt, hard: run.weeks, longest });
   if (waits.length > 0) return nothing("none", [ran, because], waits);
   const near = rest?.light === true && restAt - at <= LEAST_APART ? { instead: rest.name } : {};
   const patch: Patch = { slot: slot.key, change: "light week", week: next.name, ...near };
@@ -142,27 +143,30 @@ function proposed(input: LightWeekInput, weeks: readonly WeekDone[], at: number)
   };
 }
 
+/** Where a light week is looked for: its week, the next rest after it or -1, the hard weeks before it, the longest run. */
+interface Due {
+  readonly at: number;
+  readonly restAt: number;
+  readonly hard: number;
+  readonly longest: number;
+}
+
 /** What is the light week already by the calendar: one to come soon, planned or away, or a coach's no in this run. */
-function whyNotYet(
-  { record }: LightWeekInput,
-  weeks: readonly WeekDone[],
-  {
-    at,
-    restAt,
-    hard,
-    most,
-  }: { readonly at: number; readonly restAt: number; readonly hard: number; readonly most: number },
-): readonly Reason[] {
+function whyNotYet({ record }: LightWeekInput, weeks: readonly WeekDone[], due: Due): readonly Reason[] {
+  const { at, restAt, hard, longest } = due;
   const rest = weeks[restAt];
-  const soon = rest !== undefined && hard + (restAt - at) <= most;
-  const run = new Set(weeks.slice(at - hard, at).map(({ name }) => name));
-  const refused = record.decisions.some(
-    ({ kind, proposal: { patch } = {} }) =>
-      kind === "refused" && patch?.change === "light week" && run.has(patch.week) && hard < most,
-  );
+  const soon = rest !== undefined && hard + (restAt - at) <= longest;
+  const run = weeks.slice(at - hard, at).map(({ name }) => name);
+  const refused = record.decisions.flatMap(({ kind, proposal: { patch } = {} }) => {
+    const hardThen = kind === "refused" && patch?.change === "light week" ? run.indexOf(patch.week) : -1;
+    return hardThen === -1 ? [] : [hardThen];
+  });
+  // A no before the longest run is asked once more then; a no then is the last word on this run.
+  const isLast = refused.some((hardThen) => hardThen >= longest);
+  const holds = refused.length > 0 && (isLast || hard < longest);
   return [
     ...(soon ? [rest.light ? reason("progress/light-planned", { week: rest.name }) : restReason(rest)] : []),
-    ...(refused ? [reason("progress/light-refused", { most })] : []),
+    ...(holds ? [reason("progress/light-refused", { again: isLast ? null : longest })] : []),
   ];
 }
 

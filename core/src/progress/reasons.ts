@@ -139,11 +139,11 @@ export const PROGRESS_CODES = [
   "progress/full-week",
   /** week: before which, weeks: hard ones running, ended: what ended the run before them or null, on: its first day or null */
   "progress/hard-weeks",
-  /** rule, weeks: hard ones, other: rule, most: its weeks */
+  /** rule, weeks: hard ones, other: rule, otherWeeks */
   "progress/light-rule",
   /** week */
   "progress/light-planned",
-  /** most: weeks */
+  /** again: weeks after which it is asked once more, or null */
   "progress/light-refused",
   /** apart: weeks */
   "progress/light-too-soon",

@@ -37,7 +37,11 @@ interface Story {
 const PLANS = new Map<string, Plan>();
 
 function lived({ programme, person, did, said, effort, more, today }: Story): PlannedPerson {
-  const situation = { ...madeUpSituation(CATALOGUE, [], today), programme, person: { ...LOOP_PERSON, ...person } };
+  const situation = {
+    ...madeUpSituation(CATALOGUE, [], today),
+    programme,
+    person: { ...LOOP_PERSON, status: "intermediate" as const, ...person },
+  };
   const key = JSON.stringify([programme.phases[0]!.weeks, programme.phases[0]!.light, person]);
   const plan = PLANS.get(key) ?? nextRevision(situation);
   PLANS.set(key, plan);
@@ -79,11 +83,11 @@ const light = (story: Story) => nextDoses(lived(story)).light;
 const codes = (reasons: readonly { readonly code: string }[]) =>
   reasons.map(({ code }) => code.slice("progress/".length));
 
-function says(person: PlannedPerson, kind: "accepted" | "refused", on: number): PlannedPerson {
+function says(person: PlannedPerson, kind: "accepted" | "refused", on: number, count = 0): PlannedPerson {
   const item = personPage(person).waiting.find(({ proposal }) => proposal.patch.change.endsWith("week"))!;
   const word = decide(
     person,
-    { id: `word-${kind}-0`, person: "ana", kind, proposal: item.proposal.proposal },
+    { id: `word-${kind}-${count}`, person: "ana", kind, proposal: item.proposal.proposal },
     { by: "Imke", device: "stave-desk", at: noonOf(on) },
   );
   if (!word.ok) throw new Error(word.why);
@@ -97,7 +101,12 @@ describe("by the calendar: every sixth week", () => {
     const said = light({ programme: weeks(12), did: upTo(5), today: 33 });
     expect(said.patch).toEqual({ slot: "squat", change: "light week", week: "base/6" });
     expect(codes(said.evidence)).toEqual(["hard-weeks", "light-rule", "light-not-measured"]);
-    expect(said.evidence[1]!.data).toEqual({ rule: "every sixth week", weeks: 5, other: "when it shows", most: 8 });
+    expect(said.evidence[1]!.data).toEqual({
+      rule: "every sixth week",
+      weeks: 5,
+      other: "when it shows",
+      otherWeeks: 8,
+    });
     expect(said.others.map(({ patch }) => patch)).toEqual([{ ...said.patch, lighter: true }]);
   });
 
@@ -107,6 +116,19 @@ describe("by the calendar: every sixth week", () => {
     expect(light({ programme: weeks(12), did: [], today: 33 })).toMatchObject({
       kind: "unknown",
       evidence: [{ code: "progress/light-no-record" }],
+    });
+  });
+
+  test("a novice, whom no competitor stands for: by the calendar after eight, and the other rule is named", () => {
+    const person = { status: "novice" as const };
+    expect(light({ programme: weeks(12), person, did: upTo(5), today: 33 }).kind).toBe("none");
+    const said = light({ programme: weeks(12), person, did: upTo(8), today: 54 });
+    expect(said.patch).toMatchObject({ week: "base/9" });
+    expect(said.evidence[1]!.data).toEqual({
+      rule: "when it shows",
+      weeks: 8,
+      other: "every sixth week",
+      otherWeeks: 5,
     });
   });
 
@@ -174,17 +196,25 @@ describe("decided", () => {
     expect(load(7)).toEqual({ value: 60, unit: "kg" });
   });
 
-  test("a no holds until eight hard weeks, without signs; then it is asked once more", () => {
+  test("a no holds until eight hard weeks, without signs; then it is asked once more, and never again in that run", () => {
     const refused = says(before, "refused", 33);
-    const later = (did: number) => {
+    const later = (did: number, ...words: readonly StaveEvent[]) => {
       const told = lived({ programme: weeks(12), did: upTo(did), today: 7 * did - 2 });
-      const word = refused.events.at(-1)!;
-      return nextDoses({ ...told, events: [...told.events, { ...word, n: highestCounter(told.events) + 1 }] }).light;
+      const n = highestCounter(told.events);
+      const all = [refused.events.at(-1)!, ...words].map((word, at) => ({ ...word, n: n + at + 1 }));
+      return { ...told, events: [...told.events, ...all] };
     };
-    expect(later(5).kind).toBe("light");
-    expect(codes(later(6).refused)).toEqual(["light-refused"]);
-    expect(later(7).kind).toBe("none");
-    expect(later(8)).toMatchObject({ kind: "light", patch: { week: "base/9" } });
+    const light = (did: number, ...words: readonly StaveEvent[]) => nextDoses(later(did, ...words)).light;
+    expect(light(5).kind).toBe("light");
+    expect(codes(light(6).refused)).toEqual(["light-refused"]);
+    expect(light(7).kind).toBe("none");
+    expect(light(8)).toMatchObject({ kind: "light", patch: { week: "base/9" } });
+    // A no at the latest is the last word on this run.
+    const twice = says(later(8), "refused", 54, 1).events.at(-1)!;
+    expect(light(9, twice)).toMatchObject({
+      kind: "none",
+      refused: [{ data: { again: null } }],
+    });
   });
 
   test("no standing rule takes it", () => {

@@ -58,10 +58,12 @@ export const lightReasons: Readonly<Record<LightCode, Say>> = {
   "progress/full-week": (data) => `Full week: ${week(data)}, which was to be light.`,
   "progress/hard-weeks": hardWeeks,
   "progress/light-rule": (data) =>
-    `By the rule “${said(data, "rule")}” a light week follows ${said(data, "weeks")} hard ones; by “${said(data, "other")}” only tiredness asks for one, or ${said(data, "most")} hard weeks. Competitors take one every 5.6 ± 2.3 weeks; coaches asked to agree say it is there to clear fatigue.`,
+    `By the rule “${said(data, "rule")}” a light week follows ${said(data, "weeks")} hard ones at the latest; by “${said(data, "other")}” ${said(data, "otherWeeks")}. Tiredness brings it forward. Competitors take one every 5.6 ± 2.3 weeks; coaches asked to agree say it is there to clear fatigue.`,
   "progress/light-planned": (data) => `${capital(week(data))} is a light one already.`,
   "progress/light-refused": (data) =>
-    `Refused in this run of weeks; without signs it is asked again after ${said(data, "most")} hard weeks.`,
+    data["again"] === null
+      ? "Refused in this run of weeks; without signs it is not asked again."
+      : `Refused in this run of weeks; without signs it is asked again after ${said(data, "again")} hard weeks.`,
   "progress/light-too-soon": (data) =>
     `Rest was less than ${said(data, "apart")} weeks ago: ask about sleep, food and illness first.`,
   "progress/light-near-rest": (data) =>
