@@ -89,7 +89,7 @@ function columnProblems(header: CsvRow, file: string, ladders: ReadonlyMap<strin
     return known.includes(name) ? [] : [{ ...unknown(name, known), ...place(index), code: "key/unknown" }];
   });
   const missing = COHORT_COLUMNS.filter((name) => !header.fields.includes(name));
-  return [...told, ...missing.map((name) => ({ code: "key/missing", ...place(0), allowed: name }))];
+  return [...told, ...missing.map((name) => ({ code: "key/missing", ...place(0), at: [name], allowed: name }))];
 }
 
 /** A whole number in figures. */

@@ -4,15 +4,17 @@ export interface CsvRow {
   readonly raw: string;
   /** Line of the file on which it begins, from 1. */
   readonly line: number;
+  /** What parts the fields; a comma when left out. */
+  readonly mark?: string;
 }
 
 /** Where each field begins in the text of the row. Source: RFC 4180. */
-export function startsOf({ raw }: Pick<CsvRow, "raw">): readonly number[] {
+export function startsOf({ raw, mark = "," }: Pick<CsvRow, "raw" | "mark">): readonly number[] {
   const starts = [0];
   let quoted = false;
   for (let i = 0; i < raw.length; i++) {
     if (raw[i] === '"') quoted = !quoted;
-    else if (raw[i] === "," && !quoted) starts.push(i + 1);
+    else if (raw[i] === mark && !quoted) starts.push(i + 1);
   }
   return starts;
 }

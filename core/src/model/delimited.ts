@@ -13,7 +13,14 @@ export interface Row {
 }
 
 export type Delimited =
-  | { readonly ok: true; readonly delimiter: string; readonly heading: Row; readonly rows: readonly Row[] }
+  | {
+      readonly ok: true;
+      readonly delimiter: string;
+      /** Lines above the headings: a title, a name. */
+      readonly above: readonly Row[];
+      readonly heading: Row;
+      readonly rows: readonly Row[];
+    }
   | { readonly ok: false; readonly code: DelimitedProblem; readonly line: number; readonly column: number };
 
 export const DELIMITED_PROBLEMS = [
@@ -33,9 +40,17 @@ const MOST_ROWS = 20_000;
 const MOST_CELLS = 60;
 const LONGEST = 500;
 
-/** @returns what parts the cells of the first line: whatever stands in it most often outside quotes, a comma in a tie */
-function delimiterOf(text: string): string {
-  const [first = ""] = text.replace(/"(?:[^"]|"")*"?/g, "").split(/\r?\n|\r/, 1);
+/** Titles stand in the first lines, if at all. */
+const MOST_TITLES = 20;
+/** So many known headings make a line of headings. */
+const HEADINGS = 2;
+
+/** @returns what parts the cells of the headings: whatever stands there most often outside quotes, a comma in a tie */
+function delimiterOf(text: string, isKnown: (heading: string) => boolean): string {
+  const lines = text.replace(/"(?:[^"]|"")*"?/g, "").split(/\r?\n|\r/, MOST_TITLES);
+  const knownIn = (line: string, mark: string) => line.split(mark).filter((name) => isKnown(name.trim())).length;
+  const titled = lines.find((line) => DELIMITERS.some((mark) => knownIn(line, mark) >= HEADINGS));
+  const first = titled ?? lines[0] ?? "";
   const counts = DELIMITERS.map((mark) => first.split(mark).length - 1);
   return DELIMITERS[counts.indexOf(Math.max(...counts))]!;
 }
@@ -45,11 +60,12 @@ function delimiterOf(text: string): string {
  * quotes around a cell, doubled inside it; any line ends. A byte-order mark is passed over, empty lines are left out.
  *
  * @param text at most 20,000 rows of 60 cells of 500 characters
+ * @param isKnown whether a heading is known: lines above the first that has two of them are told apart
  * @source rfc4180
  */
-export function readDelimited(text: string): Delimited {
+export function readDelimited(text: string, isKnown: (heading: string) => boolean = () => false): Delimited {
   const body = text.startsWith("\uFEFF") ? text.slice(1) : text;
-  const delimiter = delimiterOf(body);
+  const delimiter = delimiterOf(body, isKnown);
   const rows: Row[] = [];
   let [cells, line, first, lineStart]: [Cell[], number, number, number] = [[], 1, 1, 0];
   const fail = (code: DelimitedProblem, at: number): Delimited => ({
@@ -97,10 +113,13 @@ export function readDelimited(text: string): Delimited {
     [cells, line, lineStart] = [[], line + 1, at];
     first = line;
   }
-  return headed(delimiter, rows);
+  const titles = rows
+    .slice(0, MOST_TITLES)
+    .findIndex(({ cells: each }) => each.filter((cell) => isKnown(cell.text)).length >= HEADINGS);
+  return headed(delimiter, rows.slice(0, Math.max(0, titles)), rows.slice(Math.max(0, titles)));
 }
 
-function headed(delimiter: string, [heading, ...rows]: readonly Row[]): Delimited {
+function headed(delimiter: string, above: readonly Row[], [heading, ...rows]: readonly Row[]): Delimited {
   if (heading === undefined || rows.length === 0) return { ok: false, code: "table/empty", line: 1, column: 1 };
   const names = heading.cells.map(({ text }) => nameKey(text));
   const twice = names.findIndex((name, at) => name !== "" && names.indexOf(name) < at);
@@ -110,5 +129,5 @@ function headed(delimiter: string, [heading, ...rows]: readonly Row[]): Delimite
     const more = cells.slice(names.length).find(({ text }) => text !== "");
     if (more !== undefined) return { ok: false, code: "table/more-cells", line, column: more.column };
   }
-  return { ok: true, delimiter, heading, rows };
+  return { ok: true, delimiter, above, heading, rows };
 }

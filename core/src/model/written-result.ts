@@ -62,6 +62,8 @@ function readSets(text: string): readonly WrittenSet[] | undefined {
   if (times) {
     const set = readSet(times[2]!.trim());
     const count = Number(times[1]);
+    // 12x60 is twelve repetitions of 60 kg more often than twelve sets of sixty.
+    if (count >= 10 && (set?.reps ?? 0) >= 30) return undefined;
     return set !== undefined && count >= 1 && count <= MOST_SETS ? Array.from({ length: count }, () => set) : undefined;
   }
   const one = readSet(text);
@@ -81,7 +83,7 @@ export function readWrittenResult(text: string): WrittenResult {
   const said = text.normalize("NFC").trim().replace(/\s+/g, " ");
   const unknown: WrittenResult = { kind: "unknown", text: said.slice(0, LONGEST) };
   if (said.length > LONGEST) return unknown;
-  if (/^(?:-|–|—|x)?$/i.test(said)) return { kind: "not done" };
+  if (/^(?:-|--|–|—|n\/?a|skip(?:ped)?|missed|left out|none)?$/i.test(said)) return { kind: "not done" };
   const because = Object.hasOwn(WORDS, said.toLowerCase()) ? WORDS[said.toLowerCase()] : undefined;
   if (because !== undefined) return { kind: "not done", because };
   const sided = /^(.*\d"?″?s?) ?(?:e|ea|each|es|per side|\/side|each side)$/i.exec(said);

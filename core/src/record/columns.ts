@@ -14,6 +14,7 @@ export const COLUMNS = [
   "asked",
   "load",
   "per",
+  "sets",
   "result",
   "side",
   "reserve",
@@ -34,7 +35,7 @@ export const COLUMNS = [
 ] as const;
 export type Column = (typeof COLUMNS)[number];
 
-/** Other headings that people write, in English and German. */
+/** Other headings that people write, in languages of many coaches. From memory, no source. */
 const ALSO: Readonly<Record<string, Column>> = {
   date: "day",
   datum: "day",
@@ -57,7 +58,6 @@ const ALSO: Readonly<Record<string, Column>> = {
   last: "load",
   gewicht: "load",
   reps: "result",
-  sets: "result",
   done: "result",
   wdh: "result",
   rir: "reserve",
@@ -70,7 +70,28 @@ const ALSO: Readonly<Record<string, Column>> = {
   why: "because",
   reason: "because",
   notes: "note",
+  ...words("day", "jour fecha data dato datum päivä päivämäärä дата tanggal tarih"),
+  ...words("person", "nom nombre nome naam namn navn imię klient kunde cliente athlete trainee имя"),
+  ...words("movement", "exercice ejercicio esercizio exercício oefening övning øvelse ćwiczenie liike упражнение"),
+  ...words("load", "charge poids peso carico carga vikt vekt vægt ciężar obciążenie paino вес"),
+  ...words(
+    "result",
+    "répétitions rép reps. rep repeticiones ripetizioni repetições herhalingen repetitioner repetisjoner",
+  ),
+  ...words("result", "powtórzenia toistot wiederholungen повторения"),
+  ...words("sets", "séries series serie sätze serier seter sett serie serii sarjat sæt подходы"),
+  ...words(
+    "note",
+    "notas remarque remarques commentaire opmerking bemerkung anmerkung kommentar uwagi comment comments",
+  ),
+  ...words("minutes", "durée duración durata duração dauer duration"),
 };
+
+function words(column: Column, names: string): Readonly<Record<string, Column>> {
+  return Object.fromEntries(names.split(" ").map((name) => [name, column]));
+}
+
+const UNIT_BEHIND = /^(.*?)(?: ?[([]| in | )(kg|lbs?)[)\]]?$/;
 
 export interface Heading {
   readonly column: Column;
@@ -96,7 +117,7 @@ export function readColumns({ cells }: Row): Columns {
   for (const [index, cell] of cells.entries()) {
     const key = nameKey(cell.text);
     if (key === "") continue;
-    const [, name = key, inBrackets] = /^(.*?) ?[([](kg|lbs?)[)\]]$/.exec(key) ?? [];
+    const [, name = key, inBrackets] = UNIT_BEHIND.exec(key) ?? [];
     const column = (COLUMNS as readonly string[]).includes(name) ? (name as Column) : also(name);
     if (column === undefined) unknown.push({ cell, maybe: nearNames(name, [...COLUMNS, ...Object.keys(ALSO)]) });
     else if (at.has(column)) twice.push({ column, cell });
@@ -104,7 +125,19 @@ export function readColumns({ cells }: Row): Columns {
     const said = inBrackets ?? (column === "load" ? name : undefined);
     if (column === "load" && (said === "kg" || said?.startsWith("lb"))) unit = said === "kg" ? "kg" : "lb";
   }
+  const sets = at.get("sets");
+  if (sets !== undefined && !at.has("result")) {
+    at.set("result", sets);
+    at.delete("sets");
+  }
   return { at, unknown, twice, ...(unit === undefined ? {} : { unit }) };
+}
+
+/** Whether a heading names a column. */
+export function isColumn(heading: string): boolean {
+  const key = nameKey(heading);
+  const [, name = key] = UNIT_BEHIND.exec(key) ?? [];
+  return (COLUMNS as readonly string[]).includes(name) || also(name) !== undefined;
 }
 
 function also(name: string): Column | undefined {

@@ -36,3 +36,27 @@ test("a column that shows both orders is not read by either; what the coach says
 test.each(["32/01/2027", "2027-02-30", "12-Aug", "46", "soon"])("%s is no date", (text) => {
   expect(readDates([text])).toEqual([{ kind: "no date" }]);
 });
+
+// Forms that spreadsheets and telephones write; common practice, no source.
+test.each([
+  ["27 Oct 2026", "2026-10-27"],
+  ["Tue 27.10.2026", "2026-10-27"],
+  ["27.10.26", "2026-10-27"],
+  ["2026/10/27", "2026-10-27"],
+  ["2026-1-5", "2026-01-05"],
+  ["2026-10-27T18:30", "2026-10-27"],
+  ["27/10/2026 18:30", "2026-10-27"],
+  ["46322.75", "2026-10-27"],
+  ["October 27th, 2026", "2026-10-27"],
+  ["27. März 2027", "2027-03-27"],
+  ["3 août 2026", "2026-08-03"],
+  ["1 de mayo de 2027", "2027-05-01"],
+  ["29-Feb-2028", "2028-02-29"],
+])("%s is %s, and is shown", (text, wanted) => {
+  expect(readDates([text])).toEqual([turned(wanted)]);
+});
+
+test("an hour with a zone may be of another day, 29 February needs its year, and no year is guessed", () => {
+  for (const text of ["2026-10-27T23:30Z", "29 Feb 2027", "27/10", "27 Oct"])
+    expect(readDates([text])).toEqual([{ kind: "no date" }]);
+});

@@ -20,7 +20,7 @@ import {
   readSwapCause,
   readTechnique,
 } from "./read-cells.ts";
-import { readLoadCell } from "./read-load.ts";
+import { readLoadsCell } from "./read-load.ts";
 import { readAskedCell, readResultCell, type SetRead } from "./read-result.ts";
 import type { RecordOptions, RecordPerson } from "./record-input.ts";
 import type { RowNotes } from "./row-notes.ts";
@@ -158,7 +158,7 @@ function enterRow(
     if (notes.text("pain") === "") notes.ask("result", "record/nothing-said");
     return;
   }
-  const result = notes.take("result", readResultCell(text, exercise, side));
+  const result = notes.take("result", readResultCell(text, exercise, side, slot.dose.sets.length));
   if (result?.kind === "not done") {
     const because = notes.take("because", readBecause(notes.text("because"))) ?? result.because;
     for (const set of slot.dose.sets.keys())
@@ -168,9 +168,14 @@ function enterRow(
     return;
   }
   const machine = notes.text("machine");
-  const load = notes.take(
+  const loads = notes.take(
     "load",
-    readLoadCell(notes.text("load"), row.load, loadContext(of, exercise, slot, machine, options)),
+    readLoadsCell(
+      notes.text("load"),
+      row.load,
+      loadContext(of, exercise, slot, machine, options),
+      result?.kind === "sets" ? result.sets.length : 1,
+    ),
   );
   const reserves = notes.take("reserve", readReserves(notes.text("reserve"))) ?? [];
   const technique = notes.take("technique", readTechnique(notes.text("technique")));
@@ -187,7 +192,7 @@ function enterRow(
     notes.repair("machine", { code: "record/new-machine", data: {} });
     machines.add(machine);
   }
-  if (result === undefined || load === undefined) return;
+  if (result === undefined || loads === undefined) return;
   const written = [asked === undefined ? "" : `${asked}:`, notes.text("load"), text]
     .filter((each) => each !== "")
     .join(" ");
@@ -208,7 +213,7 @@ function enterRow(
     draft.rows.push(notes);
     for (const part of parts) draft[part] = set;
     draft.said = {
-      ...load,
+      ...loads[Math.min(i, loads.length - 1)]!,
       reserve: reserve ?? (set.allOut ? 0 : "not said"),
       ...(machine === "" ? {} : { machine }),
       ...(technique === undefined ? {} : { technique }),

@@ -52,6 +52,32 @@ export function readLoadCell(text: string, number: NumberCell, context: LoadCont
     : read;
 }
 
+/** Reads one cell with a load for all sets, or one for each: `60/65/70`. */
+export function readLoadsCell(
+  text: string,
+  number: NumberCell,
+  context: LoadContext,
+  sets: number,
+): Taken<readonly LoadSaid[]> {
+  const parts = text.split(/ ?\/ ?(?=[\d.])/);
+  if (parts.length < 2 || parts.every((part) => part === parts[0])) {
+    const one = readLoadCell(parts[0]!, number, context);
+    return one.ok ? taken([one.value], ...one.repairs) : one;
+  }
+  if (parts.length !== sets) return ask("record/loads-of-sets", { allowed: `1 or ${sets}` });
+  const unit = /[a-z#]+$/i.exec(parts.at(-1)!)?.[0] ?? "";
+  const read = parts.map((part) =>
+    readLoadCell(/[a-z#]$/i.test(part) ? part : `${part}${unit}`, { kind: "text", text: part }, context),
+  );
+  const wrong = read.find((each) => !each.ok);
+  if (wrong !== undefined && !wrong.ok) return wrong;
+  const good = read.flatMap((each) => (each.ok ? [each] : []));
+  return taken(
+    good.map(({ value }) => value),
+    ...good.flatMap(({ repairs }) => repairs).slice(0, 1),
+  );
+}
+
 function meaningOf(written: WrittenLoad, context: LoadContext): Taken<LoadSaid> {
   const { exercise, place, machine } = context;
   if (written.kind === "unknown") return ask("record/load");

@@ -6,13 +6,15 @@ import {
   nameKey,
   type Problem,
   type Reason,
+  type Row,
   readDelimited,
   readNumberColumn,
   type StaveEvent,
 } from "../model/index.ts";
-import { type Columns, readColumns } from "./columns.ts";
+import { COLUMNS, type Columns, isColumn, readColumns } from "./columns.ts";
 import { type DateCell, readDates } from "./dates.ts";
 import { enterVisit, type HurtSaid, type VisitRow } from "./enter-visit.ts";
+import { readNoteLines } from "./note-lines.ts";
 import {
   readBecause,
   readEffort,
@@ -25,6 +27,7 @@ import {
 import type { RecordInput, RecordPerson } from "./record-input.ts";
 import { RowNotes } from "./row-notes.ts";
 import { Scribe } from "./scribe.ts";
+import { straighten } from "./straighten.ts";
 import { placeVisit, recordedDays } from "./visit.ts";
 import { dayIn, movementIn, whoIn } from "./who-did-what.ts";
 
@@ -56,6 +59,7 @@ interface DatedRow extends VisitRow {
   readonly time: number | undefined;
 }
 
+const LONGEST_TITLE = 80;
 const NOON = 720;
 /** When a morning's answer was given, where the file does not say. */
 const MORNING = 480;
@@ -76,8 +80,15 @@ export function readRecords(
   input: RecordInput,
 ): { readonly ok: true; readonly value: RecordsRead } | { readonly ok: false; readonly problems: readonly Problem[] } {
   const { file } = input;
-  const table = readDelimited(text);
-  const wrong = (code: DelimitedProblem | "record/heading-twice", line: number, column: number): Problem => ({
+  const written = readDelimited(text, isColumn);
+  const named = written.ok && written.heading.cells.some((cell) => isColumn(cell.text));
+  const lines = named ? undefined : readNoteLines(text);
+  const table = lines === undefined ? written : { ok: true as const, above: [], ...lines };
+  const wrong = (
+    code: DelimitedProblem | "record/heading-twice" | "record/no-heading",
+    line: number,
+    column: number,
+  ): Problem => ({
     code,
     file,
     at: [],
@@ -94,23 +105,28 @@ export function readRecords(
         found: cell.text,
       })),
     };
+  if (columns.at.size === 0)
+    return {
+      ok: false,
+      problems: [{ ...wrong("record/no-heading", table.heading.line, 1), allowed: COLUMNS.join(", ") }],
+    };
   const notes = table.rows.map((row) => new RowNotes(row, columns, file));
   const unit = input.options.unit ?? columns.unit;
   const told: RecordInput = { ...input, options: { ...input.options, ...(unit === undefined ? {} : { unit }) } };
-  const dated = datedRows(notes, told);
+  const dated = datedRows(straighten(notes, columns), told);
   const scribes = new Map(input.people.map((of) => [of, new Scribe(of, input.hash, input.options.correct === true)]));
   for (const of of input.people) {
     const mine = dated.filter((row) => row.of === of);
     if (mine.length > 0) enterPerson(of, mine, told, scribes.get(of)!);
   }
-  const written = [...scribes].map(([of, scribe]) => ({ of, ...scribe.events() }));
+  const entered = [...scribes].map(([of, scribe]) => ({ of, ...scribe.events() }));
   const whose = new Map(dated.map((row) => [row.notes, row.of.person.id]));
   return {
     ok: true,
     value: {
-      repairs: leftOut(columns),
+      repairs: [...titles(table.above), ...leftOut(columns)],
       rows: notes.map((row): RecordRow => {
-        const { fresh, known } = written.map(({ counts }) => counts.get(row)).find((count) => count) ?? {
+        const { fresh, known } = entered.map(({ counts }) => counts.get(row)).find((count) => count) ?? {
           fresh: 0,
           known: 0,
         };
@@ -119,10 +135,21 @@ export function readRecords(
         return { line, ...(person === undefined ? {} : { person }), fresh, known, repairs, problems };
       }),
       events: new Map(
-        written.filter(({ events }) => events.length > 0).map(({ of, events }) => [of.person.id, events]),
+        entered.filter(({ events }) => events.length > 0).map(({ of, events }) => [of.person.id, events]),
       ),
     },
   };
+}
+
+function titles(above: readonly Row[]): readonly Reason[] {
+  return above.map(({ cells }) => {
+    const found = cells
+      .map(({ text }) => text)
+      .filter((text) => text !== "")
+      .join(" ")
+      .slice(0, LONGEST_TITLE);
+    return { code: "record/title-left-out", data: { found } };
+  });
 }
 
 function leftOut({ unknown }: Columns): readonly Reason[] {

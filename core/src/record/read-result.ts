@@ -4,6 +4,7 @@ import {
   printRangeCell,
   readRangeCell,
   readWrittenResult,
+  type Untouched,
   type WrittenSet,
 } from "../model/index.ts";
 import { ask, type Repair, repair, type Taken, taken } from "./taken.ts";
@@ -12,10 +13,14 @@ import { ask, type Repair, repair, type Taken, taken } from "./taken.ts";
 const MANY = 100;
 const MOST = 500;
 
+/** Words and marks for what was done with nothing entered. */
+const DONE =
+  /^(?:done|ok|okay|yes|completed?|as (?:planned|asked|written)|[✓✔☑]️?|ja|oui|s[ií]|hecho|fait|erledigt|gedaan)$/iu;
+
 /** One set as it was done; left and right are put together later. */
 export interface SetRead {
-  readonly reps?: number;
-  readonly holdS?: number;
+  readonly reps?: number | Untouched;
+  readonly holdS?: number | Untouched;
   readonly allOut: boolean;
 }
 
@@ -31,10 +36,12 @@ export function readResultCell(
   text: string,
   exercise: Exercise,
   side: "left" | "right" | undefined,
+  askedSets = 1,
 ): Taken<ResultRead> {
   const meant = text.endsWith("!");
   const said = meant ? text.slice(0, -1).trim() : text;
   const read = readWrittenResult(said);
+  if (DONE.test(said)) return doneAsAsked(said, exercise, side, askedSets);
   if (read.kind === "not done") return taken(read);
   if (read.kind === "unknown") return whyNot(said);
   if (read.sets.some(({ reps }) => reps !== undefined && reps > MANY) && !meant)
@@ -48,6 +55,19 @@ export function readResultCell(
   const eachSide = exercise.eachSide && side === undefined;
   if (eachSide && !read.eachSide) repairs.push(repair("record/each-side", said));
   return taken({ kind: "sets", sets: read.sets.map((set) => setOf(set, held)), eachSide }, ...repairs);
+}
+
+/** Done, with nothing entered: kept as what nobody touched, which is no reading. */
+function doneAsAsked(
+  said: string,
+  { amounts, eachSide }: Exercise,
+  side: "left" | "right" | undefined,
+  askedSets: number,
+): Taken<ResultRead> {
+  const held = amounts === "hold" || amounts === "time";
+  const set: SetRead = { ...(held ? { holdS: "as asked" } : { reps: "as asked" }), allOut: false };
+  const sets = Array.from({ length: askedSets }, () => set);
+  return taken({ kind: "sets", sets, eachSide: eachSide && side === undefined }, repair("record/done-as-asked", said));
 }
 
 function setOf({ reps, holdS, most }: WrittenSet, held: boolean): SetRead {

@@ -10,6 +10,7 @@ export class RowNotes {
   readonly #row: Row;
   readonly #columns: Columns;
   readonly #file: string;
+  readonly #put = new Map<Column, string>();
 
   constructor(row: Row, columns: Columns, file: string) {
     this.line = row.line;
@@ -20,7 +21,23 @@ export class RowNotes {
 
   /** @returns what stands in a column, empty where there is none */
   text(column: Column): string {
-    return this.#cell(column)?.text ?? "";
+    return this.#put.get(column) ?? this.#cell(column)?.text ?? "";
+  }
+
+  /** @returns the first thing that stands in the row */
+  firstText(): string {
+    return this.#row.cells.find(({ text }) => text !== "")?.text ?? "";
+  }
+
+  /** Reads a column as if this stood there, and shows what stood there. */
+  put(column: Column, text: string, repair?: Repair): void {
+    if (repair !== undefined) this.repair(column, repair);
+    this.#put.set(column, text);
+  }
+
+  /** Shows that the row is passed over. */
+  leaveOut(repair: Repair): void {
+    this.repairs.push(shown(repair, "", this.firstText()));
   }
 
   /** @returns the value of a cell; undefined when something is asked about it, which is noted, as repairs are */

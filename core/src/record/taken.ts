@@ -22,7 +22,20 @@ export const RECORD_CODES = [
   "record/as-help",
   /** read: load of the only bar of the place */
   "record/only-bar",
+  /** read: load of the only bar with as much on each side */
   "record/with-bar",
+  /** read: what stands above in the same column */
+  "record/from-above",
+  /** read: sets × repetitions from two columns */
+  "record/sets-joined",
+  /** read: loads and repetitions, which stood in one cell */
+  "record/load-parted",
+  /** read: the first word of a row of sums, which is left out */
+  "record/sum-left-out",
+  /** line above the headings; it is left out */
+  "record/title-left-out",
+  /** read: done, and no number was entered: as asked */
+  "record/done-as-asked",
   /** body mass is not known, so what is moved in all is not */
   "record/mass-missing",
   /** read: the exercise that is called so too */
@@ -57,6 +70,8 @@ export const RECORD_PROBLEMS = [
   "record/before-birth",
   "record/in-future",
   "record/heading-twice",
+  "record/no-heading",
+  "record/loads-of-sets",
   "record/no-session",
   "record/which-session",
   "record/two-at-once",

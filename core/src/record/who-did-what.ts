@@ -84,7 +84,8 @@ function named(catalogue: Catalogue): ReadonlyMap<string, Exercise> {
 export function movementIn(notes: RowNotes, catalogue: Catalogue): Exercise | undefined {
   const text = notes.text("movement");
   if (text === "") return undefined;
-  const found = named(catalogue).get(wordsOf(text));
+  const words = wordsOf(text);
+  const found = named(catalogue).get(words) ?? named(catalogue).get(words.replace(/s$/, ""));
   if (found === undefined) {
     const maybe = nearExercises(catalogue, text).map(({ id }) => id);
     notes.ask("movement", "record/movement-unknown", { maybe: maybe.join(", ") });

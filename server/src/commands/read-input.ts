@@ -37,8 +37,31 @@ export async function openInput(file: string): Promise<Read<{ readonly handle: F
   }
 }
 
+/** Spreadsheet programs write these two where "Unicode text" is chosen, with a mark in front. */
+const WIDE: readonly (readonly [mark: readonly [number, number], label: string])[] = [
+  [[0xff, 0xfe], "utf-16le"],
+  [[0xfe, 0xff], "utf-16be"],
+];
+/** The first bytes of an archive, which is what files of spreadsheet and text programs are. */
+const ARCHIVE = [0x50, 0x4b, 0x03, 0x04];
+
+function textOf(file: string, bytes: Uint8Array): Read<string> {
+  if (ARCHIVE.every((byte, at) => bytes[at] === byte)) return problem(file, "file/archive");
+  const wide = WIDE.find(([mark]) => mark.every((byte, at) => bytes[at] === byte))?.[1];
+  try {
+    const text = new TextDecoder(wide ?? "utf-8", { fatal: true }).decode(bytes);
+    return { ok: true, value: text, problems: [] };
+  } catch {
+    if (wide !== undefined || bytes.includes(0)) return problem(file, "file/not-text");
+    const [before = ""] = new TextDecoder().decode(bytes).split("\uFFFD", 1);
+    const lines = before.split(/\r\n|\n|\r/);
+    const problems = [{ code: "file/encoding", file, at: [], line: lines.length, column: lines.at(-1)!.length + 1 }];
+    return { ok: false, problems };
+  }
+}
+
 /**
- * Reads a text file from outside: bounded in size, UTF-8 or refused, a byte-order mark dropped.
+ * Reads a text file from outside: bounded in size, UTF-8 (or UTF-16 with its mark) or refused, a byte-order mark dropped.
  *
  * @returns the text, or a problem that names the file
  */
@@ -51,10 +74,9 @@ export async function readInput(file: string): Promise<Read<string>> {
       return problem(file, "file/too-large", { found: `${size} bytes`, allowed: `${MOST_BYTES} bytes` });
     const bytes = Buffer.alloc(size + 1);
     const { bytesRead } = await handle.read(bytes, 0, bytes.length, 0);
-    const text = new TextDecoder("utf-8", { fatal: true }).decode(bytes.subarray(0, bytesRead));
-    return { ok: true, value: text, problems: [] };
+    return textOf(file, bytes.subarray(0, bytesRead));
   } catch (error) {
-    return error instanceof TypeError ? problem(file, "file/not-text") : unreadable(file, error);
+    return unreadable(file, error);
   } finally {
     await handle.close();
   }

@@ -1,3 +1,4 @@
+import type { FileHandle } from "node:fs/promises";
 import type { CsvRow, Problem } from "@stave/core/model";
 import { CsvError, parse } from "csv-parse";
 import { openInput } from "./read-input.ts";
@@ -18,22 +19,24 @@ export async function* readTable(
   const opened = await openInput(file);
   if (!opened.ok) throw new UnreadableError(opened.problems);
   const { handle, size } = opened.value;
+  const mark = await markOf(handle);
   const parser = parse({
     bom: true,
+    delimiter: mark,
     info: true,
     raw: true,
     relax_column_count: true,
     skip_empty_lines: true,
     max_record_size: MOST_CHARACTERS,
   });
-  const stream = handle.createReadStream();
+  const stream = handle.createReadStream({ start: 0 });
   stream.on("error", (error) => parser.destroy(error));
   stream.on("data", () => onBytes(stream.bytesRead, size));
   stream.pipe(parser);
   try {
     for await (const { record, raw, info } of parser as AsyncIterable<Parsed>) {
       const text = raw.replace(/\r?\n$/, "");
-      yield { fields: record, raw: text, line: info.lines - (text.split("\n").length - 1) };
+      yield { fields: record, raw: text, line: info.lines - (text.split("\n").length - 1), mark };
     }
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
@@ -42,6 +45,14 @@ export async function* readTable(
   } finally {
     stream.destroy();
   }
+}
+
+/** What parts the names of the first line: a comma, or where it has none a semicolon or a tab, as spreadsheets write them. */
+async function markOf(handle: FileHandle): Promise<string> {
+  const bytes = Buffer.alloc(MOST_CHARACTERS);
+  const { bytesRead } = await handle.read(bytes, 0, bytes.length, 0);
+  const [first = ""] = bytes.toString("utf8", 0, bytesRead).split(/[\r\n]/, 1);
+  return first.includes(",") ? "," : ([";", "\t"].find((mark) => first.includes(mark)) ?? ",");
 }
 
 interface Parsed {

@@ -165,6 +165,9 @@ const files = {
   "file/missing": "There is no such file",
   "file/not-allowed": "This file may not be read. Ask for the right to read it",
   "file/not-plain": "This is not a plain file",
+  "file/archive": "This is the file of a spreadsheet or text program. Save it as CSV in UTF-8 there, and give that",
+  "file/encoding":
+    "From here on this is not UTF-8, so letters with marks would become others. Save it again as CSV in UTF-8",
   "file/not-text": "This is not text. It may be another kind of file",
   "file/too-large": "The file is too large",
   "file/unreadable": "The file cannot be read",
@@ -221,6 +224,8 @@ const records = {
   "pulse/too-short": "The sensor's message ends before what its first byte promises",
   "pulse/too-long": "The sensor's message is longer than 512 bytes",
   "pulse/left-over": "The sensor's message goes on after what its first byte promises",
+  "record/no-heading": "No line names the columns. The first line is to name them",
+  "record/loads-of-sets": "As many loads as sets, or one for all",
   "record/no-session": "0 sessions of the plan near that day have these movements. Name the session",
   "record/which-session": "Several sessions of the plan fit as well. Name one",
   "record/two-at-once": "Another session of this person runs at that time. Give each its time",

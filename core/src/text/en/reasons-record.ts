@@ -24,6 +24,12 @@ export const recordReasons: Readonly<Record<RecordCode, Say>> = {
   "record/as-added": (data) => `${cell(data)} read as ${loadRead(data)} on top of body mass.`,
   "record/as-help": (data) => `${cell(data)} read as ${loadRead(data)} of help.`,
   "record/with-bar": (data) => `${cell(data)} read as plates on each side of the only bar here: ${loadRead(data)}.`,
+  "record/from-above": (data) => `Nothing stands here; ${said(data, "read")} from the line above.`,
+  "record/sets-joined": (data) => `Sets and repetitions of two columns: ${said(data, "read")}.`,
+  "record/load-parted": (data) => `${cell(data)} parted into load and repetitions: ${said(data, "read")}.`,
+  "record/sum-left-out": (data) => `${cell(data)} begins a line of sums, which is left out.`,
+  "record/title-left-out": (data) => `${cell(data)} stands above the headings and is left out.`,
+  "record/done-as-asked": (data) => `${cell(data)} with no number: every set kept as asked, and no load rises by it.`,
   "record/only-bar": (data) => `${cell(data)} read as the only bar here: ${loadRead(data)}.`,
   "record/mass-missing": (data) =>
     `${cell(data)} is kept as it stands; body mass is missing, so nobody can say what was moved in all.`,
