@@ -201,6 +201,8 @@ test("the bad twin, the bad block and the bad season have one fault for each che
   expect(block).toEqual([
     ["warn", "week/muscle-once", "phases.0"],
     ["warn", "dose/rest-too-short", "phases.0.sessions.0.work.0.dose"],
+    ["warn", "slot/load-not-here", "phases.0.sessions.0.work.1.dose"],
+    ["note", "slot/no-next-load", "phases.0.sessions.0.work.1.first"],
     ["warn", "dose/hold-outside-range", "phases.0.sessions.0.work.2.dose"],
     ["warn", "week/close-sessions", "phases.0.sessions.1"],
     ["note", "session/single-before-multi", "phases.0.sessions.1.work.0"],

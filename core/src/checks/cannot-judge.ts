@@ -4,7 +4,7 @@ import type { Look } from "./run/look.ts";
 import { type DosePlace, pathOfDose } from "./run/walk.ts";
 
 /** What a programme need not say and checks would like to know. */
-type Unsaid = "effort" | "rest";
+type Unsaid = "dose" | "effort" | "rest";
 type Data = Facts & { readonly side: Unsaid; readonly doses: number; readonly of: number };
 
 function saysEffort(set: SetDose): boolean {
@@ -36,7 +36,7 @@ function unsaid(side: Unsaid, all: readonly DosePlace[], says: (place: DosePlace
 }
 
 /**
- * What a programme leaves out, and what cannot be judged for that. Without repetitions in reserve or a share of the 1RM
+ * What a programme leaves out, and what cannot be judged for that. Without doses only what is trained on which day can. Without repetitions in reserve or a share of the 1RM
  * nobody knows how hard a set is; without a rest its length and what it trains are taken and not known.
  */
 export const cannotJudge: Check<"programme/cannot-judge", Data> = {
@@ -44,6 +44,8 @@ export const cannotJudge: Check<"programme/cannot-judge", Data> = {
   severity: "note",
   sources: ["ours"],
   run(look) {
+    if (look.unsaid !== undefined)
+      return [{ at: [], data: { side: "dose", doses: look.unsaid.length, of: look.slots.length } }];
     return [
       ...unsaid("effort", inReps(look), ({ dose }) => dose.sets.every(saysEffort)),
       ...unsaid("rest", withRests(look), ({ dose }) => dose.restS !== undefined),

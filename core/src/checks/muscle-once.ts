@@ -114,7 +114,7 @@ export const muscleOnce: Check<"week/muscle-once", Data> = {
       const once = trainedOnce(week, look.catalogue);
       if (once.length === 0) return [];
       const muscles = once.map(({ muscle, session, sets }) => {
-        return { muscle, session: phase.sessions[session]!.title, sets };
+        return { muscle, session: phase.sessions[session]!.title, sets: look.unsaid === undefined ? sets : null };
       });
       return [
         {

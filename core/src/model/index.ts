@@ -10,6 +10,7 @@
  * place    somewhere a person trains, with its equipment; a window is when they can
  * reserve  repetitions in reserve: how many more could have been done
  */
+export { type BroughtProgramme, readBrought } from "./brought-read.ts";
 export type * from "./bundle.ts";
 export { canonicalJson, isStorable } from "./canonical-json.ts";
 export * from "./cohort-read.ts";

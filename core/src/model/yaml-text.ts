@@ -29,16 +29,22 @@ const NO_TEXT = new RegExp(`[${String.fromCodePoint(0)}${String.fromCodePoint(0x
  * the value that is at fault.
  *
  * @param file its name, for the problems
+ * @param fill puts what stands for missing values; places stay those of the text
  * @returns the value with the places of all its parts, or problems in the order of the text
  */
-export function readYaml<T>(text: string, file: string, schema: z.ZodType<T>): Read<YamlDocument<T>> {
+export function readYaml<T>(
+  text: string,
+  file: string,
+  schema: z.ZodType<T>,
+  fill: (value: unknown) => unknown = (value) => value,
+): Read<YamlDocument<T>> {
   const body = text.startsWith("\uFEFF") ? text.slice(1) : text;
   const early = refuse(body);
   if (early) return { ok: false, problems: [toProblem(early, file, placeIn(lineStarts(body), early.offset))] };
   const lines = lineStarts(body);
   const { root, faults } = growTree(body);
   const all: Fault[] = [...faults];
-  const result = root && schema.safeParse(root.value);
+  const result = root && schema.safeParse(fill(root.value));
   if (root && result && !result.success) {
     const told = new Set(faults.map((fault) => JSON.stringify(fault.at)));
     all.push(...schemaFaults(root, schema, result.error.issues).filter((f) => !told.has(JSON.stringify(f.at))));

@@ -1,6 +1,6 @@
 import { checkProgramme } from "@stave/core/checks";
 import { printDay } from "@stave/core/day";
-import { type Catalogue, editProgramme } from "@stave/core/model";
+import { type Catalogue, editProgramme, readBrought } from "@stave/core/model";
 import { en, sayFinding, sayRemedy, saySources } from "@stave/core/text";
 import { type Answer, failed, type PlacedFinding } from "./answer.ts";
 import { readCatalogue } from "./catalogue.ts";
@@ -33,6 +33,7 @@ function placed(
     programme: file.programme,
     catalogue,
     ...about,
+    ...(file.unsaid === undefined || file.unsaid.length === 0 ? {} : { unsaid: file.unsaid }),
   });
   return {
     findings: findings.map(place),
@@ -72,7 +73,7 @@ export async function check(
   machine: Machine,
 ): Promise<Answer> {
   const command = "check";
-  const read = await readProgrammes(paths);
+  const read = await readProgrammes(paths, readBrought);
   if (!read.ok) return failed(command, read.problems);
   const about = await readAbout(options, today, machine);
   if (!about.ok) return failed(command, about.problems);

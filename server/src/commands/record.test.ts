@@ -108,7 +108,7 @@ test("stave report: data by its published shape, a PDF where a folder is named, 
 test("a table in another page of codes, of nobody, or of somebody unknown", async () => {
   const latin = join(folder, "latin.csv");
   writeFileSync(latin, Buffer.from("person;day\nM\u00fcller;2027-01-11\n", "latin1"));
-  expect((await record(latin)).err).toContain("not text");
+  expect((await record(latin)).err).toContain("not UTF-8");
   expect((await record(LOG, "--person", "nobody")).err).toContain("dagny, kofi");
   expect((await stave("record", LOG, "--data", join(folder, "empty"))).err).toContain("stave import");
 });

@@ -1,8 +1,10 @@
 import {
+  type Path,
   type Person,
   type Place,
   type Problem,
   type ProgrammeText,
+  type Read,
   readPlaces,
   readProgramme,
   readRoster,
@@ -16,17 +18,22 @@ export type Got<T> =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 export interface ProgrammeFile extends ProgrammeText {
+  /** Slots whose dose nobody said, where a plan without doses is taken. */
+  readonly unsaid?: readonly Path[];
   readonly file: string;
   readonly hash: string;
 }
 
 /** Reads programme files; all problems of all files at once. */
-export async function readProgrammes(files: readonly string[]): Promise<Got<readonly ProgrammeFile[]>> {
+export async function readProgrammes(
+  files: readonly string[],
+  reader: (text: string, file: string) => Read<ProgrammeText> = readProgramme,
+): Promise<Got<readonly ProgrammeFile[]>> {
   const programmes: ProgrammeFile[] = [];
   const problems: Problem[] = [];
   for (const file of files) {
     const input = await readInput(file);
-    const read = input.ok ? readProgramme(input.value, file) : input;
+    const read = input.ok ? reader(input.value, file) : input;
     if (read.ok) programmes.push({ ...read.value, file, hash: sha256(read.value.text) });
     else problems.push(...read.problems);
   }

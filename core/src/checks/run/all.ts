@@ -13,6 +13,7 @@ import { jumpInConditioning } from "../jump-in-conditioning.ts";
 import { jumpInRungs } from "../jump-in-rungs.ts";
 import { jumpInSets } from "../jump-in-sets.ts";
 import { loadFromFloor } from "../load-from-floor.ts";
+import { loadNotHere } from "../load-not-here.ts";
 import { longWithoutLight } from "../long-without-light.ts";
 import { manyContacts } from "../many-contacts.ts";
 import { manySetsAtOnce } from "../many-sets-at-once.ts";
@@ -20,6 +21,7 @@ import { moreDaysThanUsual } from "../more-days-than-usual.ts";
 import { mostlyToFailure } from "../mostly-to-failure.ts";
 import { muscleOnce } from "../muscle-once.ts";
 import { neverHappens } from "../never-happens.ts";
+import { noNextLoad } from "../no-next-load.ts";
 import { noWarmUp } from "../no-warm-up.ts";
 import { notServedHere } from "../not-served-here.ts";
 import { nothingGoesUp } from "../nothing-goes-up.ts";
@@ -76,6 +78,8 @@ export const CHECKS = [
   longWithoutLight,
   nothingGoesUp,
   wayCannot,
+  loadNotHere,
+  noNextLoad,
   fastWorkLast,
   warmUpTooLong,
   mostlyToFailure,

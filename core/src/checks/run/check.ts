@@ -10,6 +10,8 @@ export interface CheckInput {
   readonly catalogue: Catalogue;
   readonly place?: Place;
   readonly person?: Person;
+  /** Slots whose dose nobody said: only checks that need none are run. */
+  readonly unsaid?: readonly Path[];
   /** The first day; without it age, cautions and time off are not known. */
   readonly on?: Day;
 }

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { day } from "../../day.ts";
 import { CATALOGUE } from "../../exercises/index.ts";
 import { editProgramme, type Finding, type Programme, readProgramme, type Severity } from "../../model/index.ts";
-import { madeUpPerson } from "../../testing/index.ts";
+import { madeUpPerson, madeUpPlace } from "../../testing/index.ts";
 import { REMEDY_IDS } from "../../text/index.ts";
 import { CHECKS, type CheckInput, checkProgramme, runChecks } from "../index.ts";
 import { identityOf } from "./identity.ts";
@@ -246,13 +246,30 @@ ${["a", "b", "c", "d"]
   })
   .join("")}`;
 
+/** 8 kg is not there, and the pair after 6 kg is half as heavy again. */
+const ROOM = madeUpPlace({ dumbbells: { loads: [4, 6, 10].map((value) => ({ value, unit: "kg" })), pairs: true } });
+const NOT_HERE = `${HEAD}status: intermediate
+units: kg
+phases:
+  - key: one
+    title: One
+    weeks: 4
+    sessions:
+      - key: a
+        title: Day A
+        minutes: 200
+        warmup: [{ do: march-in-place, dose: 5 min }]
+        work: [{ slot: press, pattern: vertical push, first: dumbbell-press-standing, dose: "2 × 8 @8 kg, rest 2 min, 2 in reserve" }]
+`;
+
 interface Fixture {
   readonly text: string;
-  readonly about: Pick<CheckInput, "person" | "on">;
+  readonly about: Pick<CheckInput, "person" | "on" | "place">;
 }
 const FIXTURES: Readonly<Record<string, Fixture>> = {
   ...Object.fromEntries(Object.entries(PLAIN).map(([name, text]) => [name, { text, about: {} }])),
   "wrong for somebody of 70 who comes back": { text: FOR_THEM, about: { person: OLDER, on: ON } },
+  "a load that is not in the room": { text: NOT_HERE, about: { place: ROOM } },
   "wrong for somebody of 15": { text: FOR_THEM, about: { person: YOUNG, on: ON } },
 };
 
@@ -353,9 +370,9 @@ describe("every remedy, applied to the text, leaves a programme that reads, lack
   });
 });
 
-test("the fixtures between them make every check speak that needs no place", () => {
+test("the fixtures between them make every check speak", () => {
   const findings = Object.values(FIXTURES).flatMap(check);
-  const ids = CHECKS.map(({ id }) => id).filter((id) => id !== "slot/not-served-here");
+  const ids = CHECKS.map(({ id }) => id);
   expect([...new Set(findings.map((finding) => finding.check))].sort()).toEqual(ids.sort());
 });
 

@@ -1,5 +1,5 @@
 import type { Finding, Remedy, Severity, Silence } from "../../model/index.ts";
-import { CHECKS } from "./all.ts";
+import { CHECKS, type CheckId } from "./all.ts";
 import { changed } from "./change.ts";
 import type { Check, CheckInput, Cure, Facts, Found } from "./check.ts";
 import { editOf } from "./file-form.ts";
@@ -44,8 +44,22 @@ function findIn(check: Check, look: Look): readonly Raw[] {
   return check.run(look).map((found) => raw(check, found));
 }
 
+/** What can be said of a plan whose doses nobody wrote down. */
+const WITHOUT_DOSES: readonly CheckId[] = [
+  "slot/unknown-exercise",
+  "week/pattern-never-trained",
+  "week/muscle-once",
+  "slot/not-served-here",
+  "session/one-station-twice",
+  "session/pair-for-one-muscle",
+  "week/trunk-directions",
+  "programme/cannot-judge",
+];
+
 function findAll(look: Look): readonly Raw[] {
-  return CHECKS.flatMap((check: Check) => findIn(check, look));
+  const checks: readonly Check[] =
+    look.unsaid === undefined ? CHECKS : CHECKS.filter(({ id }) => WITHOUT_DOSES.includes(id));
+  return checks.flatMap((check: Check) => findIn(check, look));
 }
 
 function silenceOf({ finding, always }: Raw, silence: readonly Silence[]): Silence | undefined {

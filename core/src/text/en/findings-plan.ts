@@ -2,6 +2,7 @@ import type { CheckId } from "../../checks/index.ts";
 import { type Data, numberIn, said, wordsIn } from "../facts.ts";
 import { muscleOf, musclesIn, phaseTitle, statusOf, weekOf } from "./finding-parts.ts";
 import { listed, plural, printNumber } from "./number.ts";
+import { loadIn } from "./units.ts";
 import { patterns } from "./words.ts";
 
 function session(data: Data): string {
@@ -41,6 +42,8 @@ function wayCannot(data: Data): string {
 }
 
 function cannotJudge(data: Data): string {
+  if (said(data, "side") === "dose")
+    return `Cannot judge sets, length, effort, recovery or progress. Missing: the dose of ${said(data, "doses")} of ${plural(numberIn(data, "of"), "slot", "slots")}. Ask before anything is changed: sets, repetitions and loads of the last 4 to 6 weeks, what was left in reserve, how long a session takes, sleep, body mass, and what has stopped rising since when.`;
   const some = `${said(data, "doses")} of ${plural(numberIn(data, "of"), "dose", "doses")}`;
   return said(data, "side") === "effort"
     ? `Cannot judge how hard ${some} are. Missing: repetitions in reserve or a share of the 1RM.`
@@ -62,6 +65,17 @@ export const findingsOfPlan = {
   "phase/nothing-goes-up": (data: Data) =>
     `0 of ${plural(numberIn(data, "slots"), "slot", "slots")} go up in the ${said(data, "weeks")} weeks of ${phaseTitle(data)}: the last week asks for what the first did.`,
   "slot/way-cannot": wayCannot,
+  "slot/load-not-here": (data: Data) => {
+    const near = ["down", "up"].flatMap((name) => loadIn(data, name) ?? []);
+    return `${loadIn(data, "asked")} cannot be made ready for ${said(data, "name")} at ${said(data, "place")}. Beside it: ${listed(near)}.`;
+  },
+  "slot/no-next-load": (data: Data) => {
+    const next = loadIn(data, "next");
+    const after = `${loadIn(data, "from")} of ${said(data, "name")} at ${said(data, "place")}`;
+    return next === undefined
+      ? `0 loads heavier than ${after}: it can go up by repetitions, tempo, sets or another form, and not by load.`
+      : `${next} is the next after ${after}, ${said(data, "percent")} % more; up to 10 % is usual. Repetitions are widened first.`;
+  },
   "session/fast-work-last": (data: Data) =>
     `${said(data, "name")} comes after ${said(data, "after")}, which tires the same limbs; fast work is learned fresh.`,
   "session/warm-up-too-long": (data: Data) =>
@@ -111,6 +125,10 @@ export const whysOfPlan = {
     "Legs and shins follow more slowly than breath. Over half as many minutes again as the phase before, and thirty more, is worth a look. Both figures are our own judgement.",
   "dose/slow-repetitions":
     "Of eight studies that were put together, tempos from half a second to eight a repetition built as much muscle, and over ten less. Judged only where size is the goal.",
+  "slot/load-not-here":
+    "A load that nobody can make ready is another load on the day. Asked only when a place is named that lists its loads; the plan takes the easier neighbour.",
+  "slot/no-next-load":
+    "The position stand raises a load by 2 to 10 %. Where the place has nothing heavier, or the next is further off, the load cannot carry the progress, and it is better to know that when the programme is written. Asked only when a place is named that lists its loads.",
   "programme/cannot-judge":
     "A plan that somebody brings often leaves out how hard and how long to rest. Nothing is guessed: what is missing is named, and the checks that would need it stay silent or say what they took instead.",
 } satisfies Partial<Record<CheckId, string>>;

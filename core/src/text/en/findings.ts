@@ -122,7 +122,8 @@ function outsideTable(data: Data): string {
 
 function muscleOnce(data: Data): string {
   const named = dataListIn(data, "muscles").map(
-    (each) => `${muscleOf(each)} (${printNumber(numberIn(each, "sets"))} sets in “${said(each, "session")}”)`,
+    (each) =>
+      `${muscleOf(each)} (${each["sets"] === null ? "" : `${printNumber(numberIn(each, "sets"))} sets `}in “${said(each, "session")}”)`,
   );
   return `1 session a week trains these in ${phaseTitle(data)}: ${listed(named)}.`;
 }
@@ -174,7 +175,7 @@ function firstDose(data: Data): string {
     listed(dataListIn(data, "muscles").map((each) => `${muscleOf(each)} ${printNumber(numberIn(each, unit))}`));
   switch (said(data, "side")) {
     case "far too much":
-      return `${session}, and it asks for ${named("sets")} direct sets (${named("reps")} repetitions). Over ${said(data, "mostSets")} sets or ${said(data, "mostReps")} repetitions a muscle have put active people into hospital days later.`;
+      return `${session}, and it asks for ${named("sets")} direct sets (${named("reps")} repetitions). Over ${said(data, "mostSets")} sets or ${said(data, "mostReps")} repetitions a muscle have put active people into hospital days later. Whoever has done it is asked on the next two days about swelling, weakness and dark urine; dark urine goes to a doctor at once.`;
     case "sets":
       return `${session}: ${named("sets")} direct sets, where ${said(data, "most")} a muscle are enough to begin with.`;
     case "reserve":

@@ -31,6 +31,7 @@ export const REMEDY_IDS = [
   "quicker-repetitions",
   "within-limits",
   "lighter-load",
+  "load-that-is-here",
 ] as const;
 export type RemedyId = (typeof REMEDY_IDS)[number];
 
@@ -102,5 +103,6 @@ export const remedies: Readonly<Record<RemedyId, (data: Data) => string>> = {
     `Ask for ${printDuration(numberIn(data, "seconds"))} of ${said(data, "name")} before the work.`,
   "quicker-repetitions": fromTo,
   "within-limits": fromTo,
+  "load-that-is-here": fromTo,
   "lighter-load": fromTo,
 };
