@@ -5,6 +5,7 @@ export const PURPOSES = [
   "keep my training record",
   "use my health answers",
   "share with my clinician",
+  "guide me by touch",
   "photos",
   "news and offers",
   "learn from many people",

@@ -13,5 +13,7 @@ test.each(BLOCKS)("what the guide shows as %s is read without a problem", (kind,
 test("the guide shows every kind of file, names every printed rule and every purpose", () => {
   expect(new Set<string>(BLOCKS.map(([kind]) => kind))).toEqual(new Set(Object.keys(READERS)));
   for (const { id } of Object.values(PRINTED_RULES).flat()) expect(PAGE).toContain(`\`${id}\``);
+  // A coach of somebody blind guides by hand only with permission, which is recorded (common practice, no source).
+  expect(PURPOSES).toContain("guide me by touch");
   for (const purpose of PURPOSES) expect(PAGE).toContain(`\`${purpose}\``);
 });
