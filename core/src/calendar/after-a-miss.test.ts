@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { addDays, day } from "../day.ts";
 import { MISS_CAUSES } from "../model/index.ts";
 import { smallTask } from "../testing/index.ts";
+import { en } from "../text/index.ts";
 import { afterAMiss, type Miss } from "./after-a-miss.ts";
 import { placeSessions } from "./place-sessions.ts";
 import { score } from "./score.ts";
@@ -114,7 +115,7 @@ test("law: nothing is owed, nothing done is touched, no hours go missing, and th
         const before = (list: readonly Placement[]) => list.filter((one) => one.day < missed.day);
         expect.soft(before(now), `seed ${seed}`).toEqual(before(placed.placements));
         expect.soft(now.some((one) => one.day === missed.day && one.session === missed.session)).toBe(false);
-        if (got.answer === "skip" && because !== "busy") {
+        if (got.answer === "skip" && because !== "busy" && because !== "away") {
           for (const one of now) expect.soft(placed.placements, `seed ${seed}`).toContainEqual(one);
         }
         const skipped = placed.placements.filter(
@@ -132,4 +133,15 @@ test("law: nothing is owed, nothing done is touched, no hours go missing, and th
     }
   }
   expect(moves).toBeGreaterThan(30);
+});
+
+// Common practice, no source: pain is skipped and asked about, somebody away moves as somebody busy does.
+test("pain is skipped with a question before the first session back; away is told as away", () => {
+  const said = en.reasons["calendar/ease-in"];
+  const data = { session: "a", day: "2027-03-03", since: 2 };
+  const names = { session: (id: string) => id } as never;
+  expect(said({ ...data, because: "pain" }, names, () => "")).toContain("over 5 of 10 holds it");
+  expect(said(data, names, () => "")).toContain("fever");
+  const away = en.reasons["calendar/missed-no-day"];
+  expect(away({ session: "a", day: "2027-03-01", because: "away" }, names, () => "")).toContain("away: skipped");
 });

@@ -34,7 +34,8 @@ const MOST_MOVED = 6;
  * - ill: skipped; nothing ahead moves; the first session back is eased, after a question. How long an illness lasts
  *   differs so widely that no number of days is given.
  * - tired: skipped; the plan goes on with the next session on its day.
- * - busy: moved to another day, together with others of its week if need be, if every session then has a day and hours
+ * - pain: skipped as when ill; the movement that hurt waits for its own answer.
+ * - busy, away: moved to another day, together with others of its week if need be, if every session then has a day and hours
  *   missing between hard sessions are no more than without it; else skipped. As few as can be are moved.
  *
  * Nothing is owed: one day missed does not matter to a habit, so that a session skipped is in no later week. Never two
@@ -52,27 +53,29 @@ export function afterAMiss(task: CalendarTask, placed: Placed, miss: Miss): Afte
   const lost = placed.placements.filter(({ day }) => day >= missed.day && day < back);
   const stays = placed.placements.filter(({ day }) => day < missed.day || day >= back);
   const skip = after(task, placed, stays, lost);
-  const about = (code: "calendar/missed-ill" | "calendar/missed-tired") =>
+  const about = (code: "calendar/missed-ill" | "calendar/missed-tired" | "calendar/missed-pain") =>
     reason(code, { session: missed.session, day: printDay(missed.day) });
   const notBack = (one: Placement) =>
     reason("calendar/not-back", { session: one.session, day: printDay(one.day), back: printDay(back) });
   const others = lost.filter((one) => one !== missed).map(notBack);
   if (miss.because === "tired") return { ...skip, answer: "skip", why: [about("calendar/missed-tired"), ...others] };
-  if (miss.because === "ill") {
+  if (miss.because === "ill" || miss.because === "pain") {
     const next = stays.find(({ day }) => day >= back);
     const done = stays.filter(({ day }) => day < missed.day).at(-1);
     const eased = next && {
       session: next.session,
       day: printDay(next.day),
       since: done === undefined ? null : next.day - done.day,
+      ...(miss.because === "pain" ? { because: miss.because } : {}),
     };
     const ease = eased ? [reason("calendar/ease-in", eased)] : [];
-    return { ...skip, answer: "skip", why: [about("calendar/missed-ill"), ...others, ...ease] };
+    return { ...skip, answer: "skip", why: [about(`calendar/missed-${miss.because}`), ...others, ...ease] };
   }
-  return moveOrSkip(task, placed, { missed, lost, stays, back, skip, notBack });
+  return moveOrSkip(task, placed, { because: miss.because, missed, lost, stays, back, skip, notBack });
 }
 
 interface Gap {
+  readonly because: "busy" | "away";
   readonly missed: Placement;
   readonly lost: readonly Placement[];
   readonly stays: readonly Placement[];
@@ -83,7 +86,7 @@ interface Gap {
 
 /** Of the sessions lost, as many as can be get another day; among equals the earlier ones. */
 function moveOrSkip(task: CalendarTask, placed: Placed, gap: Gap): AfterMiss {
-  const { missed, lost, stays, back, skip, notBack } = gap;
+  const { because, missed, lost, stays, back, skip, notBack } = gap;
   const sessionOf = (id: string) => task.sessions.find((session) => session.id === id)!;
   const late = lost.filter(({ session }) => span(task, sessionOf(session)).last >= back - task.start);
   const movable = late.length > MOST_MOVED ? [] : late;
@@ -93,7 +96,7 @@ function moveOrSkip(task: CalendarTask, placed: Placed, gap: Gap): AfterMiss {
     const found = replanned(task, stays, chosen, back);
     const there = found.placements.find(({ session }) => session === missed.session);
     if (found.dropped.length > 0 || found.parts.close > most) {
-      if (chosen.length === 1 && chosen[0] === missed) why = whyNot(task, found, missed);
+      if (chosen.length === 1 && chosen[0] === missed) why = whyNot(task, found, missed, because);
       continue;
     }
     const result = after(
@@ -108,13 +111,13 @@ function moveOrSkip(task: CalendarTask, placed: Placed, gap: Gap): AfterMiss {
       return [reason("calendar/moved", { session: to.session, day: printDay(from.day), to: printDay(to.day) })];
     });
     const gone = lost.filter((one) => one !== missed && !chosen.includes(one)).map(notBack);
-    const own = { session: missed.session, day: printDay(missed.day) };
+    const own = { session: missed.session, day: printDay(missed.day), ...told(because) };
     const first = there
       ? reason("calendar/missed-moved", { ...own, to: printDay(there.day) })
       : (why ?? reason("calendar/missed-no-day", own));
     return { ...result, answer: there ? "move" : "skip", why: [first, ...gone, ...moved] };
   }
-  const own = { session: missed.session, day: printDay(missed.day) };
+  const own = { session: missed.session, day: printDay(missed.day), ...told(because) };
   const gone = lost.filter((one) => one !== missed).map(notBack);
   return { ...skip, answer: "skip", why: [why ?? reason("calendar/missed-no-day", own), ...gone] };
 }
@@ -140,8 +143,13 @@ function replanned(task: CalendarTask, stays: readonly Placement[], chosen: read
 }
 
 /** Why the missed session alone cannot have another day. */
-function whyNot(task: CalendarTask, found: Placed, missed: Placement): Reason {
-  const own = { session: missed.session, day: printDay(missed.day) };
+/** Busy is what a reason says of itself. */
+function told(because: Gap["because"]) {
+  return because === "busy" ? {} : { because };
+}
+
+function whyNot(task: CalendarTask, found: Placed, missed: Placement, because: Gap["because"]): Reason {
+  const own = { session: missed.session, day: printDay(missed.day), ...told(because) };
   const { close } = score(task, found.placements);
   const [pair] = [...close].sort((a, b) => b.points - a.points);
   if (found.dropped.length > 0 || !pair) return reason("calendar/missed-no-day", own);

@@ -78,9 +78,10 @@ export const CALENDAR_CODES = [
   /** session, day: of the session missed */
   "calendar/missed-ill",
   "calendar/missed-tired",
+  "calendar/missed-pain",
   /** session, day: where it stood; to: the new day */
   "calendar/missed-moved",
-  /** session, day */
+  /** session, day, because: away where it was not busy */
   "calendar/missed-no-day",
   /** session, day, hours, wanted, muscles, with: id; the best plan that has it would be so close */
   "calendar/missed-close",

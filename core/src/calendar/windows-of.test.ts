@@ -87,3 +87,15 @@ test("a rota of eight days goes its own way through the weeks, also before its a
   expect(found.map((list) => list[0]?.cost ?? "-").join("")).toBe("0123----".repeat(3));
   expect(weekDaysOf(person)).toBe(8);
 });
+
+test("a holiday of the place has its own hours or none, whatever is usual, and cuts nothing elsewhere", () => {
+  const person = madeUpPerson({ windows: evenings });
+  const holidays = [
+    { from: "2027-03-02", to: "2027-03-02", open: [{ day: "tue" as const, from: 480, to: 1110 }] },
+    { from: "2027-03-03", to: "2027-03-04", open: [] },
+  ];
+  const lists = (place: Parameters<typeof madeUpPlace>[0]) =>
+    windowsOf(person, madeUpPlace(place), monday, 5).map((list) => list.map(({ from, to }) => [from, to]));
+  expect(lists({ holidays })).toEqual([[[1080, 1140]], [[1080, 1110]], [], [], [[1080, 1140]]]);
+  expect(lists({ holidays, open: open(0, 1440) })).toEqual([[[1080, 1140]], [[1080, 1110]], [], [], [[1080, 1140]]]);
+});

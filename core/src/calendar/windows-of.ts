@@ -1,4 +1,4 @@
-import { addDays, type Day, weekdayOf } from "../day.ts";
+import { addDays, type Day, printDay, weekdayOf } from "../day.ts";
 import type { Person, Place, Window } from "../model/index.ts";
 import type { TaskWindow } from "./task.ts";
 
@@ -56,11 +56,14 @@ function statedFor(person: Person, day: Day): readonly Pick<Window, "from" | "to
   return cycle.days.filter((one) => one.day === at);
 }
 
-/** Hours when a place is open on a day, those that touch made one; undefined when nobody has said. */
+/** Hours when a place is open on a day, of a holiday its own, those that touch made one; undefined when nobody has said. */
 function openOn(place: Place | undefined, day: Day): readonly Hours[] | undefined {
-  if (!place?.open) return undefined;
+  const today = printDay(day);
+  const holiday = place?.holidays?.find(({ from, to }) => from <= today && today <= to);
+  const open = holiday === undefined ? place?.open : holiday.open;
+  if (!open) return undefined;
   const hours: Hours[] = [];
-  for (const next of place.open.filter((one) => one.day === weekdayOf(day)).sort((a, b) => a.from - b.from)) {
+  for (const next of open.filter((one) => one.day === weekdayOf(day)).sort((a, b) => a.from - b.from)) {
     const last = hours.at(-1);
     if (last && next.from <= last.to) hours[hours.length - 1] = { from: last.from, to: Math.max(last.to, next.to) };
     else hours.push({ from: next.from, to: next.to });

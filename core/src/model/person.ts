@@ -114,7 +114,7 @@ export interface Away {
 }
 
 /** Why a session was missed: what follows is decided by it. */
-export const MISS_CAUSES = ["ill", "tired", "busy"] as const;
+export const MISS_CAUSES = ["ill", "tired", "busy", "pain", "away"] as const;
 export type MissCause = (typeof MISS_CAUSES)[number];
 
 /** The session of a day was missed. */

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { printDay } from "../day.ts";
+import { printDay, type Weekday } from "../day.ts";
 import { EQUIPMENT, type Equipment, OTHER_BARS, USUAL } from "./equipment.ts";
 import {
   ALWAYS,
@@ -16,7 +16,7 @@ import {
 } from "./file-pieces.ts";
 import type { Read } from "./finding.ts";
 import { readLoad } from "./load-text.ts";
-import type { OpenHours, Place, Stack } from "./place.ts";
+import type { Holiday, OpenHours, Place, Stack } from "./place.ts";
 import { readOpenHours } from "./window-text.ts";
 import { readYaml, type YamlDocument } from "./yaml-text.ts";
 
@@ -80,6 +80,11 @@ const outage = z
   .superRefine((said, ctx) => tellReversed(ctx, ["to"], said?.from, said?.to), ALWAYS)
   .transform(({ what, from, to }) => ({ what, from: printDay(from), to: printDay(to) }));
 
+const holiday = z
+  .strictObject({ from: dayPiece, to: dayPiece, open: textsPiece(readOpenHours).optional() })
+  .superRefine((said, ctx) => tellReversed(ctx, ["to"], said?.from, said?.to), ALWAYS)
+  .transform(({ from, to, open }): Holiday => ({ from: printDay(from), to: printDay(to), open: hoursOf(open ?? []) }));
+
 const saidPiece = z
   .strictObject({
     id: idPiece,
@@ -97,6 +102,7 @@ const saidPiece = z
     stacks: z.partialRecord(equipment, stack).optional(),
     bags: loadsPiece(1).optional(),
     open: textsPiece(readOpenHours).optional(),
+    holidays: z.array(holiday).max(200).optional(),
     outages: z.array(outage).max(200).optional(),
   })
   .superRefine((said, ctx) => {
@@ -141,6 +147,10 @@ export function readPlaces(text: string, file: string): Read<YamlDocument<readon
   return readYaml(text, file, placesFile);
 }
 
+function hoursOf(said: readonly { readonly days: readonly Weekday[]; readonly from: number; readonly to: number }[]) {
+  return said.flatMap(({ days, from, to }) => days.map((day): OpenHours => ({ day, from, to })));
+}
+
 function toPlace(said: z.output<typeof saidPiece>): Place {
   const { has, lacks = [], dumbbells, open, id, name, zone: in_, ...rest } = said;
   const {
@@ -152,6 +162,7 @@ function toPlace(said: z.output<typeof saidPiece>): Place {
     bands: labels,
     stacks,
     bags,
+    holidays,
     outages,
   } = rest;
   const loads = dumbbells?.pairs ?? dumbbells?.single;
@@ -179,7 +190,8 @@ function toPlace(said: z.output<typeof saidPiece>): Place {
     bands: labels,
     stacks: stacks && given(stacks),
     bags,
-    open: open?.flatMap(({ days, from, to }) => days.map((day): OpenHours => ({ day, from, to }))),
+    open: open && hoursOf(open),
+    holidays,
     outages,
   });
 }

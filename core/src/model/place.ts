@@ -23,6 +23,13 @@ export interface Outage {
   readonly to: string;
 }
 
+/** Days with other hours, both included: those given, or none. */
+export interface Holiday {
+  readonly from: string;
+  readonly to: string;
+  readonly open: readonly OpenHours[];
+}
+
 /** Somewhere a person trains, with what is really there. */
 export interface Place {
   readonly id: string;
@@ -46,5 +53,6 @@ export interface Place {
   /** Single weights for one hand or a bag, where nothing above fits: filled bags, backpacks, weighted balls. */
   readonly bags?: readonly Load[];
   readonly open?: readonly OpenHours[];
+  readonly holidays?: readonly Holiday[];
   readonly outages?: readonly Outage[];
 }

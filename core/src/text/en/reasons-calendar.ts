@@ -118,20 +118,22 @@ export const calendarReasons: Readonly<Record<CalendarCode, Say>> = {
   "calendar/missed-nothing": (data) => `0 sessions stood on ${printDate(said(data, "day"))}, so nothing follows.`,
   "calendar/missed-ill": (data, names) =>
     `${missedOne(data, names)}, ill: skipped, and not made up. The days ahead stay.`,
+  "calendar/missed-pain": (data, names) =>
+    `${missedOne(data, names)}, pain: skipped, and not made up. The days ahead stay; what hurt waits for an answer of its own.`,
   "calendar/missed-tired": (data, names) =>
     `${missedOne(data, names)}, tired: skipped, and not made up. The plan goes on with the next session on its day, from the loads last done.`,
   "calendar/missed-moved": (data, names) =>
-    `${missedOne(data, names)}, busy: moved to ${printDate(said(data, "to"))}, and no hours are missing for it.`,
+    `${missedOne(data, names)}, ${data["because"] === "away" ? "away" : "busy"}: moved to ${printDate(said(data, "to"))}, and no hours are missing for it.`,
   "calendar/missed-no-day": (data, names) =>
-    `${missedOne(data, names)}, busy: skipped, and not made up. 0 days are left on which every session would have its place.`,
+    `${missedOne(data, names)}, ${data["because"] === "away" ? "away" : "busy"}: skipped, and not made up. 0 days are left on which every session would have its place.`,
   "calendar/missed-close": (data, names) =>
-    `${missedOne(data, names)}, busy: skipped, and not made up. On the best day left it would stand ${printHours(numberIn(data, "hours"))} from ${other(data, names)}, and ${printHours(numberIn(data, "wanted"))} are wanted: both load ${musclesOf(data)} hard.`,
+    `${missedOne(data, names)}, ${data["because"] === "away" ? "away" : "busy"}: skipped, and not made up. On the best day left it would stand ${printHours(numberIn(data, "hours"))} from ${other(data, names)}, and ${printHours(numberIn(data, "wanted"))} are wanted: both load ${musclesOf(data)} hard.`,
   "calendar/not-back": (data, names) =>
     `${names.session(said(data, "session"))} on ${printDate(said(data, "day"))} lies before ${printDate(said(data, "back"))}: skipped, and not made up.`,
   "calendar/moved": (data, names) =>
     `${names.session(said(data, "session"))} goes from ${printDate(said(data, "day"))} to ${printDate(said(data, "to"))} to make room.`,
   "calendar/ease-in": (data, names) =>
-    `Ask before ${names.session(said(data, "session"))} on ${printDate(said(data, "day"))}: fever or signs in the chest hold it. It is done easier than written${numberIn(data, "since") > 0 ? `, ${plural(numberIn(data, "since"), "day", "days")} after the last session` : ""}.`,
+    `Ask before ${names.session(said(data, "session"))} on ${printDate(said(data, "day"))}: ${data["because"] === "pain" ? "what hurts at rest, rises, or is over 5 of 10 holds it" : "fever or signs in the chest hold it"}. It is done easier than written${numberIn(data, "since") > 0 ? `, ${plural(numberIn(data, "since"), "day", "days")} after the last session` : ""}.`,
   "calendar/days-as-they-are": (data) =>
     `${plural(numberIn(data, "days"), "day", "days")} ${between(data)}, and ${others(data)}: so the slots are dealt anew and not the days.`,
   "calendar/slot-moved": (data, names) =>

@@ -1,0 +1,52 @@
+/** Steps to the next load that a room has. */
+import { describe, expect, test } from "vitest";
+import { CATALOGUE } from "../exercises/index.ts";
+import { type Place, readPlaces, readProgramme } from "../model/index.ts";
+import { sayFinding } from "../text/index.ts";
+import { checkProgramme } from "./index.ts";
+import { noNextLoad } from "./no-next-load.ts";
+
+/** A week of sessions, each a list of what is done, as somebody writes them down. */
+function plan(days: Readonly<Record<string, readonly string[]>>): string {
+  const sessions = Object.entries(days).map(
+    ([key, work]) =>
+      `      - key: ${key}\n        title: ${key}\n        minutes: 90\n        work:\n${work.map((slot) => `          - { ${slot} }\n`).join("")}`,
+  );
+  return `stave: 1\nid: brought\ntitle: Brought\nversion: 1\ngoal: size\nstatus: intermediate\nunits: kg\nphases:\n  - key: all\n    title: All\n    weeks: 6\n    sessions:\n${sessions.join("")}`;
+}
+
+const bench = "slot: bench, pattern: horizontal push, first: barbell-bench-press";
+const press = "slot: press, pattern: vertical push, first: dumbbell-press-seated";
+
+describe("loads of the room: 20 kg bar, one pair each of 20, 10 and 5 kg, dumbbells of 4, 6, 8 and 20 kg", () => {
+  const read = readPlaces(
+    `stave: 1\nplaces:\n  - id: room\n    name: The room\n    zone: Europe/Vienna\n    has: { bench: 1, rack: 1 }\n    bars: [20 kg]\n    plates: { 20 kg: 1, 10 kg: 1, 5 kg: 1 }\n    dumbbells: { pairs: [4 kg, 6 kg, 8 kg, 20 kg] }\n`,
+    "places.yaml",
+  );
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  const room = read.value.value[0]!;
+  const about = (slot: string, place: Place = room) => {
+    const programme = readProgramme(plan({ mon: [slot] }), "x.yaml");
+    if (!programme.ok) throw new Error(JSON.stringify(programme.problems));
+    const { findings } = checkProgramme({ programme: programme.value.programme, catalogue: CATALOGUE, place });
+    return findings.filter(({ check }) => check === noNextLoad.id);
+  };
+  // acsm2009: a load is raised by 2 to 10 %. 8 to 20 kg is 150 % more, 60 to 70 is 17 %.
+  test("8 kg dumbbells, and the next pair weighs 20: the load cannot carry the progress", () => {
+    const [found] = about(`${press}, dose: "3 × 8 @8 kg", way: load`);
+    expect(found?.data).toMatchObject({ next: { value: 20, unit: "kg" }, percent: 150 });
+    expect(about(`${bench}, dose: "3 × 8 @60 kg"`)[0]?.data).toMatchObject({ percent: 17 });
+  });
+  test("nothing heavier than 20 kg", () => {
+    const [found] = about(`${press}, dose: "3 × 8 @20 kg"`);
+    expect(found?.data).toMatchObject({ next: null });
+    expect(sayFinding(found!)).toContain("0 loads heavier than 20 kg");
+  });
+  test("neighbours: a usual step, a way that needs no load, a place that lists nothing", () => {
+    const fine = { ...room, plates: [...room.plates!, { load: { value: 1.25, unit: "kg" } as const, pairs: 1 }] };
+    expect(about(`${bench}, dose: "3 × 8 @60 kg"`, fine)).toEqual([]);
+    expect(about(`${press}, dose: "3 × 8 @8 kg", way: stay`)).toEqual([]);
+    const { plates: _, bars: __, dumbbells: ___, ...bare } = room;
+    expect(about(`${press}, dose: "3 × 8 @8 kg"`, bare)).toEqual([]);
+  });
+});
