@@ -5,6 +5,7 @@ import type { MassUnit } from "../units.ts";
 export const COLUMNS = [
   "day",
   "time",
+  "end",
   "person",
   "born",
   "session",
@@ -42,6 +43,8 @@ const ALSO: Readonly<Record<string, Column>> = {
   tag: "day",
   at: "time",
   zeit: "time",
+  ...words("time", "start begin beginn von from inicio inizio début começo"),
+  ...words("end", "until finish stop ende bis fin hasta fine slut koniec"),
   name: "person",
   client: "person",
   id: "person",

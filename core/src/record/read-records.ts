@@ -1,4 +1,4 @@
-import type { Day } from "../day.ts";
+import { addDays, type Day } from "../day.ts";
 import { runsIn, slotsIn } from "../measures/index.ts";
 import {
   type DelimitedProblem,
@@ -174,6 +174,7 @@ function datedRows(notes: readonly RowNotes[], { people, catalogue, options }: R
     const day = of && dayIn(row, days[at] as DateCell, of);
     const movement = movementIn(row, catalogue);
     const time = row.take("time", readTime(row.text("time")));
+    if (of !== undefined && day !== undefined) readEnd(row, of, day, time);
     if (of === undefined || day === undefined || row.problems.length > 0) return [];
     const slot = row.text("slot");
     return [
@@ -188,6 +189,26 @@ function datedRows(notes: readonly RowNotes[], { people, catalogue, options }: R
       },
     ];
   });
+}
+
+/** An end before the start is of the next day when the session was shorter than this. Ours, no source. */
+const NIGHT_MINUTES = 360;
+
+/** The minutes from start to end, by the clocks of the place: over midnight, and on nights on which they change. */
+function readEnd(row: RowNotes, of: RecordPerson, day: Day, time: number | undefined): void {
+  const end = row.take("end", readTime(row.text("end")));
+  if (end === undefined) return;
+  if (time === undefined) {
+    row.ask("end", "record/end-alone");
+    return;
+  }
+  const night = end < time;
+  const minutes = (of.toInstant(night ? addDays(day, 1) : day, end) - of.toInstant(day, time)) / MINUTE_MS;
+  const said = row.take("minutes", readMinutes(row.text("minutes")));
+  if (minutes <= 0 || (night && minutes >= NIGHT_MINUTES)) row.ask("end", "record/end-before-start");
+  else if (said !== undefined && said !== minutes) row.ask("end", "record/end-differs", { maybe: `${minutes}` });
+  else if (said === undefined)
+    row.put("minutes", `${minutes}`, { code: "record/lasted", data: { read: minutes, ...(night ? { night } : {}) } });
 }
 
 /** Everything that was said of one person, day by day. */

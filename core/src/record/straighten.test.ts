@@ -160,6 +160,38 @@ describe("loads of sets that differ, and loads written into the result", () => {
   });
 });
 
+describe("a start and an end typed beside each other (times of a library fault around midnight)", () => {
+  const line = (time: string, end: string, minutes = "") =>
+    told(`day;movement;load;result;time;end;minutes;effort\n${ON};back squat;60;8;${time};${end};${minutes};7\n`);
+  const rated = (time: string, end: string) => {
+    const read = readRecords(`day;movement;load;result;start;end;effort\n${ON};back squat;60;8;${time};${end};7\n`, {
+      people: [ANA],
+      catalogue: CATALOGUE,
+      file: "log.csv",
+      options: { unit: "kg" },
+      hash: plainHash,
+    });
+    const events = read.ok ? (read.value.events.get("ana") ?? []) : [];
+    return events.filter(({ kind }) => kind === "rated").map(({ data }) => (data as { minutes: number }).minutes);
+  };
+  test.each([
+    ["18:00", "18:50", 50],
+    ["23:41", "00:36", 55],
+    ["23:58", "00:04", 6],
+  ])("%s to %s are %d minutes of the day on which it began", (time, end, minutes) => {
+    expect(rated(time, end)).toEqual([minutes]);
+    expect(line(time, end).repairs).toContain("record/lasted");
+  });
+  test.each([
+    ["18:50", "18:00", "", "record/end-before-start"],
+    ["18:00", "18:00", "", "record/end-before-start"],
+    ["", "18:50", "", "record/end-alone"],
+    ["18:00", "18:50", "45", "record/end-differs"],
+  ])("%s to %s with %s minutes is asked: %s", (time, end, minutes, code) => {
+    expect(line(time, end, minutes).asked).toContain(code);
+  });
+});
+
 describe("notes pasted from a message or typed from a notebook", () => {
   test("a day above, then movement, load and result in the usual orders", () => {
     const text = `${date}.${month}.${year}\nBack squat 60kg 3x5, 2 left\n`;

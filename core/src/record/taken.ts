@@ -34,6 +34,8 @@ export const RECORD_CODES = [
   "record/sum-left-out",
   /** line above the headings; it is left out */
   "record/title-left-out",
+  /** read: minutes from start to end; night: the end is of the next day */
+  "record/lasted",
   /** read: done, and no number was entered: as asked */
   "record/done-as-asked",
   /** body mass is not known, so what is moved in all is not */
@@ -105,6 +107,9 @@ export const RECORD_PROBLEMS = [
   "record/effort",
   "record/minutes",
   "record/time",
+  "record/end-alone",
+  "record/end-before-start",
+  "record/end-differs",
   "record/outside",
   "record/pressure",
   "record/ended",

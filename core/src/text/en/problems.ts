@@ -259,6 +259,10 @@ const records = {
   "record/effort": "The effort of a session is a number from 0 to 10",
   "record/minutes": "Minutes are missing, or no number of them",
   "record/time": "No time of a day",
+  "record/end-alone": "An end without a start tells no length",
+  "record/end-before-start":
+    "The end is before the start, and the next day would be 6 h or more. Write both again, or the minutes",
+  "record/end-differs": "Start and end tell another length than the minutes",
   "record/outside": "No word for work outside the plan",
   "record/pressure": "The upper number first, and before or after the session under when",
   "record/ended": "No word for how a session ended",

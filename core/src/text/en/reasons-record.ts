@@ -29,6 +29,8 @@ export const recordReasons: Readonly<Record<RecordCode, Say>> = {
   "record/load-parted": (data) => `${cell(data)} parted into load and repetitions: ${said(data, "read")}.`,
   "record/sum-left-out": (data) => `${cell(data)} begins a line of sums, which is left out.`,
   "record/title-left-out": (data) => `${cell(data)} stands above the headings and is left out.`,
+  "record/lasted": (data) =>
+    `${plural(numberIn(data, "read"), "minute", "minutes")} from start to end${data["night"] === true ? ", which is of the next day; the session is of the day on which it began" : ""}.`,
   "record/done-as-asked": (data) => `${cell(data)} with no number: every set kept as asked, and no load rises by it.`,
   "record/only-bar": (data) => `${cell(data)} read as the only bar here: ${loadRead(data)}.`,
   "record/mass-missing": (data) =>

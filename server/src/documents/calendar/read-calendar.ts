@@ -1,3 +1,5 @@
+import { instantOf } from "./zone-block.ts";
+
 /** Longest file that is read, in bytes. A year of daily sessions is about 150,000. */
 export const MOST_BYTES = 5_000_000;
 
@@ -9,6 +11,9 @@ export interface KnownEvent {
   readonly changed: number;
   /** Epoch milliseconds of its start. */
   readonly start: number;
+  readonly end: number;
+  /** The zone in which its times are written; "UTC" for instants. */
+  readonly zone: string;
   readonly cancelled: boolean;
   /** Every other property as written, unfolded, in order. */
   readonly body: string;
@@ -35,6 +40,14 @@ function utc(text: string | undefined): number {
   return Date.UTC(year!, month! - 1, date!, hour!, minute!, second!);
 }
 
+/** A start or an end: an instant, or a wall time with its zone. */
+function timeIn(lines: readonly string[], name: string): { readonly at: number; readonly zone: string } {
+  const line = lines.find((each) => each.startsWith(`${name}:`) || each.startsWith(`${name};`)) ?? "";
+  const [, zone, local] = /^[A-Z]+;TZID="?([^":;]{1,64})"?:(\d{8}T\d{6})$/.exec(line) ?? [];
+  if (zone !== undefined && local !== undefined) return { at: instantOf(local, zone), zone };
+  return { at: utc(line.slice(line.indexOf(":") + 1)), zone: "UTC" };
+}
+
 /** Properties that say when something was written and not what. */
 const BOOKKEEPING = ["UID", "SEQUENCE", "DTSTAMP", "CREATED", "LAST-MODIFIED", "STATUS"];
 
@@ -43,7 +56,8 @@ function eventOf(lines: readonly string[]): KnownEvent | undefined {
   const uid = value("UID");
   const sequence = Number(value("SEQUENCE") ?? "0");
   const changed = utc(value("LAST-MODIFIED") ?? value("DTSTAMP"));
-  const start = utc(value("DTSTART"));
+  const { at: start, zone } = timeIn(lines, "DTSTART");
+  const { at: end } = timeIn(lines, "DTEND");
   if (
     uid === undefined ||
     uid === "" ||
@@ -54,7 +68,16 @@ function eventOf(lines: readonly string[]): KnownEvent | undefined {
   )
     return undefined;
   const body = lines.filter((line) => !BOOKKEEPING.some((name) => line.startsWith(`${name}:`))).join("\n");
-  return { uid, sequence, changed, start, cancelled: value("STATUS") === "CANCELLED", body };
+  return {
+    uid,
+    sequence,
+    changed,
+    start,
+    end: Number.isNaN(end) ? start : end,
+    zone,
+    cancelled: value("STATUS") === "CANCELLED",
+    body,
+  };
 }
 
 /**

@@ -3,6 +3,7 @@ import type { Day } from "@stave/core/day";
 import ical, { ICalCalendarMethod, type ICalEventData, ICalEventStatus } from "ical-generator";
 import { type KnownEvent, readCalendar } from "./read-calendar.ts";
 import { toInstant } from "./to-instant.ts";
+import { instantOf, zoneBlock, zoneTime } from "./zone-block.ts";
 
 /** A dated session as a calendar shows it. Titles name the session and the programme, and nothing about health. */
 export interface CalendarSession {
@@ -40,7 +41,10 @@ function uidOf({ practice, person, programme }: CalendarInput, key: string): str
   return `${hash.slice(0, 40)}@stave`;
 }
 
-function plainEvent(session: CalendarSession): ICalEventData {
+/** An event with the zone in which its times are written. */
+type ZonedEvent = ICalEventData & { readonly zone: string };
+
+function plainEvent(session: CalendarSession): ZonedEvent {
   const start = toInstant(session.day, session.start, session.zone);
   return {
     start: new Date(start),
@@ -48,23 +52,48 @@ function plainEvent(session: CalendarSession): ICalEventData {
     summary: session.title,
     ...(session.place === undefined ? {} : { location: session.place }),
     status: ICalEventStatus.CONFIRMED,
+    zone: session.zone,
   };
 }
 
-function fileOf(events: readonly ICalEventData[]): string {
+const UTC_TIME = /^(DTSTART|DTEND):(\d{8}T\d{6})Z$/;
+const INSTANT = "UTC";
+
+/** The text with its times as wall times of each event's zone, and a block for every zone before the first event. */
+function fileOf(events: readonly ZonedEvent[]): string {
   const calendar = ical({ prodId: { company: "Stave", product: "Sessions" }, method: ICalCalendarMethod.PUBLISH });
-  for (const event of events) calendar.createEvent(event);
-  return `${calendar.toString().replace(/(?:\r\n)+$/, "")}\r\n`;
+  for (const { zone: _, ...event } of events) calendar.createEvent(event);
+  let at = -1;
+  const lines = calendar
+    .toString()
+    .replace(/(?:\r\n)+$/, "")
+    .split("\r\n")
+    .flatMap((line) => {
+      const blocks = line === "BEGIN:VEVENT" && ++at === 0 ? blocksFor(events) : [];
+      const { zone = INSTANT } = events[at] ?? {};
+      const [, name, utc = ""] = UTC_TIME.exec(line) ?? [];
+      if (name === undefined || zone === INSTANT) return [...blocks, line];
+      return [`${name};TZID=${zone}:${zoneTime(instantOf(utc, INSTANT), zone)}`];
+    });
+  return `${lines.join("\r\n")}\r\n`;
+}
+
+function blocksFor(events: readonly ZonedEvent[]): readonly string[] {
+  const zones = [...new Set(events.map(({ zone }) => zone))].filter((zone) => zone !== INSTANT).sort();
+  return zones.flatMap((zone) => {
+    const times = events.filter((each) => each.zone === zone).map(({ start, end }) => [Number(start), Number(end)]);
+    return zoneBlock(zone, Math.min(...times.map(([start]) => start!)), Math.max(...times.map(([, end]) => end!)));
+  });
 }
 
 /** What a reader of our own file would see of an event: its body, to be compared with what stood there before. */
-function bodyOf(event: ICalEventData): string {
+function bodyOf(event: ZonedEvent): string {
   const known = readCalendar(new TextEncoder().encode(fileOf([{ ...event, id: "x", stamp: new Date(0) }])));
   return known?.get("x")?.body ?? "";
 }
 
 /** Stamps an event: as before when nothing about it has changed, else one sequence number up, changed now. */
-function stamped(event: ICalEventData, uid: string, before: KnownEvent | undefined, now: number): ICalEventData {
+function stamped(event: ZonedEvent, uid: string, before: KnownEvent | undefined, now: number): ZonedEvent {
   const same = before !== undefined && !before.cancelled && before.body === bodyOf(event);
   const changed = new Date(same ? before.changed : now);
   const sequence = before === undefined ? 0 : same ? before.sequence : before.sequence + 1;
@@ -83,27 +112,27 @@ function unescaped(text: string): string {
 }
 
 /** A session that is no longer there: cancelled once, and kept so that a reader that sleeps long still hears of it. */
-function cancelled(before: KnownEvent, now: number): ICalEventData {
+function cancelled(before: KnownEvent, now: number): ZonedEvent {
   const changed = new Date(before.cancelled ? before.changed : now);
   const place = valueIn(before.body, "LOCATION");
-  const end = /^(\d{4})(\d{2})(\d{2})T(\d{2})(\d{2})(\d{2})Z$/.exec(valueIn(before.body, "DTEND") ?? "");
-  const [year, month, date, hour, minute, second] = (end?.slice(1) ?? []).map(Number);
   return {
     id: before.uid,
     start: new Date(before.start),
-    end: end ? new Date(Date.UTC(year!, month! - 1, date!, hour!, minute!, second!)) : new Date(before.start),
+    end: new Date(before.end),
     summary: unescaped(valueIn(before.body, "SUMMARY") ?? ""),
     ...(place === undefined ? {} : { location: unescaped(place) }),
     status: ICalEventStatus.CANCELLED,
     sequence: before.cancelled ? before.sequence : before.sequence + 1,
     stamp: changed,
     lastModified: changed,
+    zone: before.zone,
   };
 }
 
 /**
- * A calendar file of dated sessions: one event a session, start and end as instants in UTC, so that every reader shows
- * the right wall time across changes of the clocks.
+ * A calendar file of dated sessions: one event a session, start and end as wall times of the place's zone, with a block
+ * that tells when its clocks change, so that every reader shows the right time, and the same hour stays should a country
+ * change its rules.
  *
  * Written again over an earlier file, unchanged events keep every byte; changed ones get a higher sequence number and
  * time of change; those that are gone and still to come, or that were missed and fell away, are cancelled and stay so.
