@@ -1,6 +1,7 @@
 import {
   type About,
   AEROBIC_TESTS,
+  BETA_BLOCKED,
   collegeRun,
   HEART_RATE_EQUATIONS,
   type HeartRateEquation,
@@ -30,8 +31,10 @@ import {
   metsByCode,
   nextRun,
   RUN_WALK_LEVELS,
+  RUNS_OF_A_LEVEL,
   stepTestClass,
 } from "../tables/index.ts";
+
 import { kg } from "../units.ts";
 import { type Asked, type Figure, type Given, NOT_STATED, type Reckoning } from "./reckoning.ts";
 
@@ -50,7 +53,23 @@ function fitting(given: Given): readonly HeartRateEquationName[] {
   });
 }
 
+/** The one equation made on people whose heart a medicine slows: told with its error, and used for no target. */
+function slowedHighest(age: number): readonly Figure[] {
+  const { source, ageY, miss, bpm } = BETA_BLOCKED;
+  if (!(age >= ageY.from && age <= ageY.to))
+    throw new RangeError(
+      `Cannot estimate the highest heart rate under a medicine that slows the heart as age must be from ${ageY.from} to ${ageY.to}: current value is ${age}. Use effort and talking`,
+    );
+  const value = bpm(age);
+  const miss18 = miss?.from ?? 0;
+  return [
+    { what: "highest-pulse", source, value, low: value - miss18, high: value + miss18, unit: "bpm", decimals: 1 },
+    { what: "pulse-no-target", source, value: "effort and talking" },
+  ];
+}
+
 function highest(given: Given): readonly Figure[] {
+  if (given.wordIf("slowed") === "yes") return slowedHighest(given.number("age"));
   const age = given.number("age");
   const names = fitting(given);
   if (names.length === 0)
@@ -74,8 +93,9 @@ function highest(given: Given): readonly Figure[] {
 
 const highestPulse: Reckoning = {
   name: "highest-pulse",
-  asks: [AGE, { ...SEX, optional: true }],
-  about: (given) => fitting(given).map((name) => HEART_RATE_EQUATIONS[name]),
+  asks: [AGE, { ...SEX, optional: true }, { key: "slowed", of: ["yes", "no"], optional: true }],
+  about: (given) =>
+    given.wordIf("slowed") === "yes" ? [BETA_BLOCKED] : fitting(given).map((name) => HEART_RATE_EQUATIONS[name]),
   figures: highest,
 };
 
@@ -84,22 +104,43 @@ const pulse: Reckoning = {
   asks: [
     { key: "rest", dimension: "pulse" },
     { key: "percent", dimension: "share" },
+    { key: "to", dimension: "share", optional: true },
     { key: "slowed", of: ["yes", "no"] },
     { key: "max", dimension: "pulse", optional: true },
     { ...AGE, optional: true },
+    { key: "by", of: ["208 - 0.7 age", "220 - age"], optional: true },
   ],
   about: (given) =>
     given.numberIf("max") === undefined
-      ? [HEART_RATE_EQUATIONS.tanaka]
+      ? [HEART_RATE_EQUATIONS[byAge(given)]]
       : [{ source: "karvonen1957", who: "the highest rate was measured on this person" }],
   figures: (given) => {
     const measured = given.numberIf("max");
     const slowed = given.word("slowed") === "yes";
     const age = given.numberIf("age") ?? Number.NaN;
-    const bpm = measured ?? (slowed ? 0 : heartRateMax("tanaka", age));
+    if (measured === undefined && !slowed && Number.isNaN(age))
+      throw new RangeError("Cannot set a pulse target as the age, or a measured highest heart rate, is missing");
+    const bpm = measured ?? (slowed ? 0 : heartRateMax(byAge(given), age));
     const percent = given.number("percent");
-    const target = pulseTarget({ bpm, measured: measured !== undefined }, given.number("rest"), percent / 100, slowed);
+    const at = (share: number) =>
+      pulseTarget({ bpm, measured: measured !== undefined }, given.number("rest"), share / 100, slowed);
+    const target = at(percent);
+    const to = given.numberIf("to");
+    if (to !== undefined && !(to > percent))
+      throw new RangeError(`Cannot set a band as its upper share must be over ${percent} %: current value is ${to}`);
+    const band = to === undefined ? [] : [bandOf(target.bpm, at(to).bpm)];
     return [
+      ...(measured === undefined
+        ? [
+            {
+              what: "highest-pulse",
+              source: HEART_RATE_EQUATIONS[byAge(given)].source,
+              value: bpm,
+              unit: "bpm",
+            } as const,
+          ]
+        : []),
+      ...band,
       {
         what: "pulse-target",
         source: "karvonen1957",
@@ -107,11 +148,32 @@ const pulse: Reckoning = {
         low: target.low,
         high: target.high,
         unit: "bpm",
-        decimals: 0,
+        decimals: 1,
       },
       { what: "intensity", source: "garber2011", value: intensityOf("% reserve", percent) },
     ];
   },
+};
+
+function byAge(given: Given): "fox" | "tanaka" {
+  return given.wordIf("by") === "220 - age" ? "fox" : "tanaka";
+}
+
+/** Whole beats, half up. */
+function bandOf(from: number, to: number): Figure {
+  const [low, high] = [Math.floor(from + 0.5), Math.floor(to + 0.5)];
+  return { what: "pulse-band", source: "karvonen1957", value: low, low, high, unit: "bpm" };
+}
+
+const SPEECH = { "can sing": "light", "whole sentences": "moderate", "a few words": "vigorous" } as const;
+
+const talkTest: Reckoning = {
+  name: "talk-test",
+  asks: [{ key: "can", of: Object.keys(SPEECH) }],
+  about: () => [{ source: "practice", who: "anybody who can talk; also with a medicine that slows the heart" }],
+  figures: (given) => [
+    { what: "intensity", source: "practice", value: SPEECH[given.word<keyof typeof SPEECH>("can")] },
+  ],
 };
 
 const pulseShare: Reckoning = {
@@ -132,6 +194,19 @@ const pulseShare: Reckoning = {
   },
 };
 
+/** So many weeks at least, when every run goes well: half an hour without a walk is the last level. */
+function weeksLeft(level: number, runs: number | undefined): readonly Figure[] {
+  if (runs === undefined) return [];
+  if (!(Number.isInteger(runs) && runs >= 1 && runs <= 7))
+    throw new RangeError(
+      `Cannot tell the weeks as runs a week must be a whole number from 1 to 7: current value is ${runs}`,
+    );
+  const levels = RUN_WALK_LEVELS.rows.length - level;
+  return [
+    { what: "run-weeks-least", source: "ours", value: Math.ceil((levels * RUNS_OF_A_LEVEL) / runs), unit: "weeks" },
+  ];
+}
+
 const runWalk: Reckoning = {
   name: "run-walk",
   asks: [
@@ -139,6 +214,7 @@ const runWalk: Reckoning = {
     { key: "end", of: RUN_ENDS },
     { key: "good", dimension: "count" },
     { key: "away", dimension: "count" },
+    { key: "runs", dimension: "count", optional: true },
   ],
   about: () => [{ source: RUN_WALK_LEVELS.source, who: "adults who begin to run; levels repeat and are no dates" }],
   figures: (given) => {
@@ -155,6 +231,7 @@ const runWalk: Reckoning = {
       { what: "run-bout", source, value: level.runS, unit: "s" },
       { what: "walk-bout", source, value: level.walkS, unit: "s" },
       { what: "run-how", source, value: how },
+      ...weeksLeft(level.level, given.numberIf("runs")),
     ];
   },
 };
@@ -357,6 +434,7 @@ export const CONDITIONING: readonly Reckoning[] = [
   highestPulse,
   pulse,
   pulseShare,
+  talkTest,
   intensity,
   walking,
   running,

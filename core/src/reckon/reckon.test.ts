@@ -280,7 +280,7 @@ test("classes come out as words", () => {
 
 test("every reckoning has a line here, gives figures, and names sources, people and intervals in order", () => {
   const tried = new Set(LINES.map(([, , line]) => line.split("; ")[0]));
-  const words = ["intensity; measure=METs; value=4", "push-ups; sex=man; age=34; reps=20"];
+  const words = ["talk-test; can=can sing", "intensity; measure=METs; value=4", "push-ups; sex=man; age=34; reps=20"];
   for (const line of words) tried.add(line.split("; ")[0]);
   expect(RECKONINGS.map(({ name }) => name).filter((name) => !tried.has(name))).toEqual([]);
   expect(new Set(RECKONINGS.map(({ name }) => name)).size).toBe(RECKONINGS.length);

@@ -37,6 +37,8 @@ export function sayProblem({ code, at, found, allowed, maybe }: Problem, words: 
   const name = String(at.findLast((part) => typeof part === "string") ?? "");
   const what = ((words.problems as Readonly<Record<string, string>>)[code] ?? code).replace("{name}", name);
   const { frames } = words;
+  // What a formula refuses says in its own words why, and what it takes.
+  if (code === "reckon/refused" && allowed !== undefined) return `${allowed}.`;
   return [
     `${what}.`,
     ...(found === undefined || found === "" ? [] : [frames.found(found)]),
