@@ -381,6 +381,10 @@ export const SOURCES = {
     cite: "Mitter et al. 2022, reliability of repetitions to failure in the bench press of 24 trained people",
     read: "primary",
   },
+  mottola2018: {
+    cite: "Mottola et al. 2018, 2019 Canadian guideline for physical activity throughout pregnancy, Br J Sports Med 52:1339–1346",
+    read: "secondary",
+  },
   moranNavarro2017: {
     cite: "Morán-Navarro et al. 2017, Time course of recovery following resistance training leading or not to failure, Eur J Appl Physiol 117:2387–2399",
     read: "primary",

@@ -8,6 +8,7 @@ import {
   namePiece,
   type Read,
   readYaml,
+  STATEMENTS,
   tell,
   type YamlDocument,
 } from "../model/index.ts";
@@ -53,6 +54,8 @@ const answersFile = z
     signs: z.partialRecord(z.enum(SIGNS), yesNo).optional(),
     wanted: z.enum(EFFORTS).optional(),
     cleared: cleared.optional(),
+    also: z.array(z.enum(STATEMENTS)).max(STATEMENTS.length).optional(),
+    medicines: z.array(namePiece(80)).max(30).optional(),
     past: z.array(namePiece(200)).max(20).optional(),
     consents: consentsPiece.optional(),
     "age of consent": consentAgePiece.optional(),

@@ -1,4 +1,5 @@
 import type { Day } from "../day.ts";
+import type { Statement } from "../model/index.ts";
 
 /** Known disease that the published logic asks for: heart, vessels, brain's vessels, diabetes, kidneys. */
 export const DISEASES = ["heart", "vessels", "stroke", "diabetes type 1", "diabetes type 2", "kidney"] as const;
@@ -44,6 +45,10 @@ export interface Answers {
   /** What the person wants to train at. */
   readonly wanted?: Effort;
   readonly cleared?: Cleared;
+  /** What is so today beside disease and signs, in the words of the table of cautions. */
+  readonly also?: readonly Statement[];
+  /** Medicines by name, as the person says them. */
+  readonly medicines?: readonly string[];
   /** Health history that is said to be over, in the person's words. */
   readonly past?: readonly string[];
 }

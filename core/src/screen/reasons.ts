@@ -25,6 +25,20 @@ export const SCREEN_CODES = [
   "screen/missing",
   /** past: the person's words: asks for a note before the first hard session */
   "screen/past",
+  /** statement: of the table of cautions, to be entered in the roster */
+  "screen/also",
+  /** statement; with the reasons for which a midwife or doctor is asked */
+  "screen/pregnant",
+  /** no data: moderate and hard work wait for the word of whoever looks after it */
+  "screen/also-locked",
+  /** medicines: names that slow the heart */
+  "screen/slows-heart",
+  /** medicines: names that lower the sugar */
+  "screen/lowers-sugar",
+  /** medicines: names that thin the blood */
+  "screen/thins-blood",
+  /** medicines: names of which no rule knows what they mean for training */
+  "screen/medicine-unknown",
   /** no data: which of two published rules ran for diabetes alone */
   "screen/diabetes-strict",
   /** no data */

@@ -1,12 +1,15 @@
 import { addDays, ageOn, type Day, printDay } from "../day.ts";
-import type { Outcome, Reason, Screening } from "../model/index.ts";
+import type { Outcome, Reason, Screening, Statement } from "../model/index.ts";
 import { type Answers, DISEASES, type Disease, EFFORTS, type Effort, SIGNS, type Sign } from "./answers.ts";
+import { medicineFacts } from "./medicines.ts";
 import { type Readiness, readiness } from "./readiness.ts";
 import { reason } from "./reasons.ts";
 
 /** Days for which an outcome stands when nothing changes. A clinician's yes counts for as long in the same source. */
 export const STANDS_DAYS = 365;
 const ADULT_AT = 18;
+/** What a clinician looks after, and says first what may be loaded. Source: mottola2018 for pregnancy; operations ours. */
+const NEEDS_WORD: readonly Statement[] = ["pregnant", "surgery-arm", "surgery-leg", "surgery-trunk"];
 
 /**
  * Which published rule runs for somebody with diabetes and nothing else, who is not active and wants no more than
@@ -64,7 +67,9 @@ function outcomeOf(found: Readiness): Outcome {
  * is wanted. A clinician's yes counts for 12 months and only for the signs that it names: any other sign stops.
  *
  * @param born a minor's outcome also asks for a guardian
- * @source riebe2015, colberg2016
+ * Pregnancy and a recent operation wait for a word of whoever looks after them: light work until then.
+ *
+ * @source riebe2015, colberg2016, mottola2018
  */
 export function screen(answers: Answers, born: Day, diabetes: DiabetesRule = "strict"): Screened {
   const { on, cleared } = answers;
@@ -78,7 +83,8 @@ export function screen(answers: Answers, born: Day, diabetes: DiabetesRule = "st
   const opened = stated === "ask a doctor before vigorous" && clearanceStands(cleared, "vigorous", on);
   const unknown = signs.filter((sign) => !cleared?.about?.includes(sign));
   const agreed = stated.includes("doctor") && !opened && unknown.length === 0 && clearanceStands(cleared, "light", on);
-  const found = readinessAfter(stated, opened, agreed);
+  const waits = waitsForWord(answers);
+  const found = gentler(readinessAfter(stated, opened, agreed), waits);
   const outcome = outcomeOf(found);
   const from = cleared !== undefined && (opened || agreed) ? cleared.on : on;
   return {
@@ -90,7 +96,7 @@ export function screen(answers: Answers, born: Day, diabetes: DiabetesRule = "st
       ...(outcome === "ask a doctor first" && agreed && cleared !== undefined
         ? { agreed: { on: cleared.on, who: cleared.who }, effort: cleared.effort }
         : {}),
-      ...(outcome === "start light to moderate" ? { effort: "moderate" as const } : {}),
+      ...(outcome === "start light to moderate" ? { effort: waits ? ("light" as const) : ("moderate" as const) } : {}),
     },
     readiness: found,
     because: [
@@ -103,7 +109,7 @@ export function screen(answers: Answers, born: Day, diabetes: DiabetesRule = "st
       ...(alone ? [reason(mild ? "screen/diabetes-mild" : "screen/diabetes-strict")] : []),
       ...askedBeside(answers, born),
     ],
-    locked: lockedBy(found, agreed),
+    locked: [...lockedBy(found, agreed), ...(waits ? [reason("screen/also-locked")] : [])],
     ruleSet: { id: "riebe2015", dated: "2015-11", diabetes },
   };
 }
@@ -114,10 +120,25 @@ function readinessAfter(stated: Readiness, opened: boolean, agreed: boolean): Re
   return agreed && stated === "stop and ask a doctor" ? "ask a doctor before starting" : stated;
 }
 
+/** Whether pregnancy or a recent operation waits for the word of whoever looks after it. */
+function waitsForWord({ also = [], cleared, on }: Answers): boolean {
+  return also.some((each) => NEEDS_WORD.includes(each)) && !clearanceStands(cleared, "light", on);
+}
+
+/** No screening logic that we read asks for these, so they only ever make an outcome gentler. */
+function gentler(found: Readiness, waits: boolean): Readiness {
+  return waits && (found === "go on" || found === "go on, moderate at most" || found === "ask a doctor before vigorous")
+    ? "start light to moderate"
+    : found;
+}
+
 function askedBeside(answers: Answers, born: Day): readonly Reason[] {
   const missing = missingIn(answers);
   const past = answers.past ?? [];
+  const { also = [], medicines = [] } = answers;
   return [
+    ...also.map((statement) => reason(statement === "pregnant" ? "screen/pregnant" : "screen/also", { statement })),
+    ...medicineFacts(medicines),
     ...(missing.length > 0 ? [reason("screen/missing", { answers: missing })] : []),
     ...(past.length > 0 ? [reason("screen/past", { past })] : []),
     ...(ageOn(born, answers.on) >= ADULT_AT ? [] : [reason("screen/under-age", { age: ageOn(born, answers.on) })]),

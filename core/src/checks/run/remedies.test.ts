@@ -372,8 +372,7 @@ describe("every remedy, applied to the text, leaves a programme that reads, lack
 
 test("the fixtures between them make every check speak", () => {
   const findings = Object.values(FIXTURES).flatMap(check);
-  const ids = CHECKS.map(({ id }) => id);
-  expect([...new Set(findings.map((finding) => finding.check))].sort()).toEqual(ids.sort());
+  expect(new Set(findings.map(({ check: id }) => id))).toEqual(new Set(CHECKS.map(({ id }) => id)));
 });
 
 test("the fixtures between them offer every remedy that there is", () => {

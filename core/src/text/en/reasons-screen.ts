@@ -3,6 +3,7 @@ import { type Data, dataIn, dataListIn, numberIn, said, wordsIn } from "../facts
 import type { Say } from "../names.ts";
 import { listed, plural, printNumber, printSpan } from "./number.ts";
 import { printDate } from "./units.ts";
+import { statements } from "./words.ts";
 
 function pressure(data: Data | undefined): string {
   return data === undefined ? "?" : `${said(data, "systolic")}/${said(data, "diastolic")} mmHg`;
@@ -56,6 +57,11 @@ const score = (data: Data) => {
   return `${said(data, "score")} of 10${typeof morning === "number" ? `, ${morning} next morning` : ""}`;
 };
 
+function statementIn(data: Data): string {
+  const statement = said(data, "statement");
+  return statements[statement as keyof typeof statements] ?? statement;
+}
+
 /** What screening found, and what the check before a session asks for. */
 export const screenReasons: Readonly<Record<ScreenCode, Say>> = {
   "screen/not-active": () => "Not active on 3 days a week, 30 minutes each, for the last 3 months.",
@@ -73,6 +79,20 @@ export const screenReasons: Readonly<Record<ScreenCode, Say>> = {
   "screen/missing": (data) => `Not answered, read the safe way: ${names(data, "answers")}.`,
   "screen/past": (data) =>
     `Said to be over: ${names(data, "past")}. Ask for a doctor's note before the first hard session.`,
+  "screen/also": (data) =>
+    `Stated: ${statementIn(data)}. Enter it in the roster as a caution (${said(data, "statement")}) with the day on which it is asked again, and any written limits with their dates.`,
+  "screen/pregnant": (data) =>
+    `Stated: ${statementIn(data)}. Enter it in the roster as a caution (${said(data, "statement")}). Ask the midwife or doctor first whether one of these is there: ruptured membranes, bleeding that stays, early labour, a low-lying placenta late in pregnancy, pre-eclampsia, a weak cervix, poor growth, three babies or more, or a disease that is not under control.`,
+  "screen/also-locked": () =>
+    "Locked until whoever looks after it has agreed in writing: moderate and vigorous work. Light work is free.",
+  "screen/slows-heart": (data) =>
+    `Slows the heart: ${names(data, "medicines")}. No target in beats: effort and talking lead. Enter slowed: yes under pulse in the roster, and ask again when the medicine or its dose changes.`,
+  "screen/lowers-sugar": (data) =>
+    `Can lower the sugar too far: ${names(data, "medicines")}. Measure before a session, with fast carbohydrate at hand; the person's own plan comes first.`,
+  "screen/thins-blood": (data) =>
+    `Thins the blood: ${names(data, "medicines")}. Falls and knocks bleed longer: ask the doctor about jumps, contact and heavy loads.`,
+  "screen/medicine-unknown": (data) =>
+    `No rule here knows what these mean for training: ${names(data, "medicines")}. Ask the doctor or pharmacist.`,
   "screen/under-age": (data) =>
     `${said(data, "age")} years old: a parent or guardian agrees and can be reached; technique first, no test of the maximum.`,
   "screen/diabetes-strict": () =>
