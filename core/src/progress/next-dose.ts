@@ -12,6 +12,7 @@ import { repsThenLoad } from "./reps-then-load.ts";
 import { reserveGuided } from "./reserve-guided.ts";
 import { techniqueAgainst, toCleanLoad } from "./technique.ts";
 import { upTheLadder } from "./up-the-ladder.ts";
+import { waitsFor } from "./waits-for.ts";
 
 const WAYS: Readonly<Record<WayUp, (state: DoseState) => NextDose>> = {
   "reps then load": repsThenLoad,
@@ -36,6 +37,10 @@ export function nextDose(way: WayUp, state: DoseState): NextDose {
   const back = comeBack(state) ?? firstExposure(state) ?? toCleanLoad(state) ?? fallBack(state);
   if (back !== undefined) return back;
   const said = backAgain(state) ?? fullAgain(state) ?? WAYS[way](state);
+  if (said.kind === "stay" && said.evidence.length + said.refused.length === 0) {
+    const waits = waitsFor(way, state);
+    return waits === undefined ? said : { ...said, evidence: [waits] };
+  }
   if (said.kind !== "up") return said;
   const against: readonly Reason[] = [techniqueAgainst(state), fastRise(state)].flatMap((each) => each ?? []);
   return against.length === 0 ? said : stay([...said.refused, ...against]);

@@ -169,6 +169,19 @@ export const PROGRESS_CODES = [
   "progress/effort-level",
   /** sessions, before, needed */
   "progress/effort-unrated",
+  // What stays as it is, and what it waits for.
+  /** sessions: on record, needed: running, of one form, within two weeks of one another */
+  "progress/waits-sessions",
+  /** asked, done: loads that differ */
+  "progress/waits-load",
+  /** goal: repetitions of the last set, needed: sessions running */
+  "progress/waits-repetitions",
+  /** goal: repetitions of every set, needed */
+  "progress/waits-all-sets",
+  /** no data */
+  "progress/waits-no-harder",
+  /** way */
+  "progress/waits-way",
 ] as const;
 export type ProgressCode = (typeof PROGRESS_CODES)[number];
 

@@ -148,6 +148,18 @@ export const progressReasons: Readonly<Record<ProgressCode, Say>> = {
     `${step(data)}, where up to ${said(data, "most")} % is usual; ${said(data, "reps")} repetitions make up for it, ${said(data, "needed")} are needed.`,
   "progress/share-unknown": (data) =>
     `At most ${said(data, "most")} % of today's best is allowed, and today's best is not known. About ${plural(numberIn(data, "reps"), "repetition", "repetitions")} with ${load(data, "to")} would be more than that. More repetitions come first.`,
+  "progress/waits-sessions": (data) =>
+    `${plural(numberIn(data, "sessions"), "session", "sessions")} on record; ${said(data, "needed")} running are needed, of the same form and less than 14 days apart.`,
+  "progress/waits-load": (data) =>
+    `${load(data, "done")} was done and ${load(data, "asked")} is asked: more is earned with what is asked. Set what is to hold.`,
+  "progress/waits-repetitions": (data) =>
+    `Waits for ${said(data, "goal")} repetitions or more in the last set of ${said(data, "needed")} sessions running.`,
+  "progress/waits-all-sets": (data) =>
+    `Waits for ${said(data, "goal")} repetitions in every set of ${said(data, "needed")} sessions running, with what is to be left.`,
+  "progress/waits-no-harder": () =>
+    "0 harder forms may follow here: the slot allows none above its first choice (up), or none can be done here.",
+  "progress/waits-way": (data) =>
+    `What its way up (${said(data, "way")}) counts was not shown in two sessions running yet.`,
   "progress/nothing-heavier": (data) => `${load(data, "load")} is the heaviest that is here and allowed.`,
   "progress/expect": (data) =>
     `About ${plural(numberIn(data, "reps"), "repetition", "repetitions")} with ${load(data, "load")}; past 10 no equation is sure.`,
