@@ -53,3 +53,32 @@ export function readLoadList(text: string): readonly Load[] | undefined {
   }
   return loads;
 }
+
+/** A session of so many minutes, and how hard it was; undefined: not said. */
+export interface RatedMinutes {
+  readonly minutes: number;
+  readonly effort?: number;
+}
+
+const RATED = /^(\d{1,4}) ?(?:min)? ?(?:[x×*@]|at) ?(\d{1,2}(?:[.,]5)?|\?)(?: ?\/ ?10)?$/i;
+
+/**
+ * Sessions of one day: `60x7` is 60 minutes at 7 of 10, `60x7; 20x3` two of them, `60x?` one that nobody rated, `0` none.
+ *
+ * @returns undefined where a part cannot be read, lasts over a day, or is rated over 10
+ */
+export function readRatedMinutes(text: string): readonly RatedMinutes[] | undefined {
+  if (/^(?:0|-|rest|off)$/i.test(text.trim())) return [];
+  const read = text
+    .trim()
+    .split(PARTS)
+    .map((part): RatedMinutes | undefined => {
+      const [, minutes = "", effort = ""] = RATED.exec(part) ?? [];
+      const rated = {
+        minutes: Number(minutes),
+        ...(effort === "?" ? {} : { effort: Number(effort.replace(",", ".")) }),
+      };
+      return minutes !== "" && rated.minutes <= 1440 && !((rated.effort ?? 0) > 10) ? rated : undefined;
+    });
+  return read.every((each) => each !== undefined) ? read : undefined;
+}

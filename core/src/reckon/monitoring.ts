@@ -1,6 +1,11 @@
+import { type Day, day, WEEKDAYS } from "../day.ts";
 import { RECENT_LOAD, recentLoad, WEEKLY_ACTIVITY, weeklyActivity } from "../equations/index.ts";
+import { weekLoad } from "../measures/index.ts";
 import { readPulseMessage } from "../model/index.ts";
 import type { Figure, Reckoning } from "./reckoning.ts";
+
+/** Any Monday: a week is reckoned alone. */
+const MONDAY = day("2027-01-04");
 
 const activityRecord: Reckoning = {
   name: "activity-for-record",
@@ -59,5 +64,39 @@ const pulseMessage: Reckoning = {
   },
 };
 
+const weekLoadReckoning: Reckoning = {
+  name: "week-load",
+  asks: WEEKDAYS.map((key) => ({ key, list: "sessions" as const, optional: true as const })),
+  about: () => [{ source: "foster1998", who: "25 athletes; it compares a person with themselves only", people: 25 }],
+  figures: (given) => {
+    const source = "foster1998";
+    const sessions = WEEKDAYS.flatMap((key, at) =>
+      given.sessions(key).map((session) => ({ day: (MONDAY + at) as Day, ...session })),
+    );
+    if (sessions.length === 0)
+      throw new RangeError("Cannot judge a week of load as no session of it is given: write mon=60x7");
+    const answer = weekLoad(sessions, MONDAY);
+    if (!answer.known)
+      throw new RangeError(
+        `Cannot judge the load of the week. Missing: the effort on ${answer.missing.map((on) => WEEKDAYS[on - MONDAY]).join(", ")}; the sum of the rest would be too low`,
+      );
+    const { total, mean, sd, monotony, strain } = answer.week;
+    const all = sd * Math.sqrt(6 / 7);
+    return [
+      { what: "week-load", source, value: total, decimals: 0 },
+      { what: "day-mean", source, value: mean, decimals: 1 },
+      { what: "day-sd", source, value: sd, decimals: 1 },
+      ...(monotony === undefined || strain === undefined
+        ? [{ what: "week-monotony", source, value: "not measurable, every day is the same" } as const]
+        : [
+            { what: "week-monotony", source, value: monotony, decimals: 2 } as const,
+            { what: "week-strain", source, value: strain, decimals: 0 } as const,
+            { what: "week-monotony-all", source, value: mean / all, decimals: 2 } as const,
+            { what: "week-strain-all", source, value: (total * mean) / all, decimals: 0 } as const,
+          ]),
+    ];
+  },
+};
+
 /** What is followed over weeks, and what comes from or goes to other systems. */
-export const MONITORING: readonly Reckoning[] = [load, activityRecord, pulseMessage];
+export const MONITORING: readonly Reckoning[] = [load, weekLoadReckoning, activityRecord, pulseMessage];

@@ -56,6 +56,14 @@ const LINES: readonly (readonly [
   ["ours", "77 less 43", "with-body; mass=77 kg; help=43 kg", "moved-in-all", 34, 0],
   ["ours", "twice 6", "held; load=6 kg; hands=two; limit=25 lb", "held-in-all", 12, 0],
   ["ours", "under 14 of 2, 4 … 10", "nearest-load; load=7 kg; loads=2, 4, 6, 8, 10 kg", "load-easier", 6, 0],
+  [
+    "foster1998",
+    "60 × 7 three times and 45 × 4",
+    "week-load; mon=60x7; wed=60x7; fri=60x7; sat=45x4",
+    "week-load",
+    1440,
+    0,
+  ],
   ["halperin2022", "2 said", "true-reserve; said=2; done=8", "reps-left", 2.95, 0.005],
   [
     "deLeva1996",

@@ -3,7 +3,7 @@ import { nearNames, type Problem } from "../model/index.ts";
 import { BODY } from "./body.ts";
 import { CONDITIONING } from "./conditioning.ts";
 import { FOOD } from "./food.ts";
-import { readLoadList, readPlatePairs } from "./load-list.ts";
+import { readLoadList, readPlatePairs, readRatedMinutes } from "./load-list.ts";
 import { LOADING } from "./loading.ts";
 import { MONITORING } from "./monitoring.ts";
 import { DIMENSIONS, type Quantity, readQuantity } from "./quantity.ts";
@@ -39,6 +39,12 @@ const MOST_ANSWERS = 20;
 const LONGEST = 80;
 const BYTES = /^(?:[\da-f]{2})+$/i;
 const LONGEST_LIST = 300;
+/** How a list is written, for a problem. */
+const LISTS: Readonly<Record<Listed["list"], string>> = {
+  plates: "15 kg: 1; 10 kg: 2",
+  loads: "2; 4; 6 kg, 5–30 kg by 5",
+  sessions: "60x7, 60x7; 20x3, 60x?, 0",
+};
 
 /**
  * Reckons one thing from answers written as `name=value`.
@@ -142,6 +148,10 @@ function listIn(text: string, list: Listed["list"]): Listed | undefined {
     const plates = readPlatePairs(text);
     return plates && { list, plates };
   }
+  if (list === "sessions") {
+    const sessions = readRatedMinutes(text);
+    return sessions && { list, sessions };
+  }
   const loads = readLoadList(text);
   return loads && { list, loads };
 }
@@ -150,7 +160,7 @@ function listIn(text: string, list: Listed["list"]): Listed | undefined {
 function allowedOf(asked: Asked): string {
   if ("of" in asked) return asked.of.join(", ");
   if ("mostBytes" in asked) return `up to ${asked.mostBytes} bytes, two hexadecimal figures each`;
-  if ("list" in asked) return asked.list === "plates" ? "15 kg: 1; 10 kg: 2" : "2; 4; 6 kg, 5–30 kg by 5";
+  if ("list" in asked) return LISTS[asked.list];
   const units = Object.keys(DIMENSIONS[asked.dimension]);
   return units.length === 0 ? "a number" : `a number with ${units.join(", ")}`;
 }

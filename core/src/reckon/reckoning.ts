@@ -1,7 +1,7 @@
 import type { About } from "../equations/index.ts";
 import type { SourceId } from "../sources.ts";
 import type { Load } from "../units.ts";
-import type { PlatePairs } from "./load-list.ts";
+import type { PlatePairs, RatedMinutes } from "./load-list.ts";
 import type { Dimension, Quantity } from "./quantity.ts";
 
 /** One thing that a reckoning asks for: a quantity, one word of several, bytes in pairs of hexadecimal figures, or loads. */
@@ -9,13 +9,14 @@ export type Asked = { readonly key: string; readonly optional?: true } & (
   | { readonly dimension: Dimension }
   | { readonly of: readonly string[] }
   | { readonly mostBytes: number }
-  | { readonly list: "loads" | "plates" }
+  | { readonly list: "loads" | "plates" | "sessions" }
 );
 
 /** A list of loads that exist: single ones, or plates as pairs. */
 export type Listed =
   | { readonly list: "loads"; readonly loads: readonly Load[] }
-  | { readonly list: "plates"; readonly plates: readonly PlatePairs[] };
+  | { readonly list: "plates"; readonly plates: readonly PlatePairs[] }
+  | { readonly list: "sessions"; readonly sessions: readonly RatedMinutes[] };
 
 /** What was answered, each read by what was asked; asking for another name is a slip of ours and throws. */
 export interface Given {
@@ -28,6 +29,8 @@ export interface Given {
   readonly bytes: (key: string) => readonly number[];
   readonly loads: (key: string) => readonly Load[];
   readonly plates: (key: string) => readonly PlatePairs[];
+  /** Sessions of a day; none where nothing was said of it. */
+  readonly sessions: (key: string) => readonly RatedMinutes[];
 }
 
 /** One number or class that comes out, with the source of its formula. */
@@ -80,6 +83,10 @@ export function givenBy(
     plates: (key) => {
       const listed = must(lists.get(key), key);
       return listed.list === "plates" ? listed.plates : [];
+    },
+    sessions: (key) => {
+      const listed = lists.get(key);
+      return listed?.list === "sessions" ? listed.sessions : [];
     },
   };
 }

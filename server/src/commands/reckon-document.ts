@@ -10,7 +10,11 @@ const span = z.strictObject({ from: z.number(), to: z.number() });
 /** What is asked for: a quantity with one of its units, one of some words, bytes, or a list of loads. */
 const asked = z.union([
   z.strictObject({ key: text, dimension: z.enum(Object.keys(DIMENSIONS)), optional: z.literal(true).exactOptional() }),
-  z.strictObject({ key: text, list: z.enum(["loads", "plates"]), optional: z.literal(true).exactOptional() }),
+  z.strictObject({
+    key: text,
+    list: z.enum(["loads", "plates", "sessions"]),
+    optional: z.literal(true).exactOptional(),
+  }),
   z.strictObject({ key: text, of: z.array(text).min(1), optional: z.literal(true).exactOptional() }),
   z.strictObject({ key: text, mostBytes: z.int().min(1), optional: z.literal(true).exactOptional() }),
 ]);
