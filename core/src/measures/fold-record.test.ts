@@ -314,3 +314,12 @@ describe("a session as it was recorded", () => {
     expect(foldRecord([rated]).ratings).toEqual([]);
   });
 });
+
+test("a session told by two devices says by how many, and each of its sets counts once", () => {
+  const of = { plan: "p", session: "base/1/a", slot: "squat", set: 0 };
+  const data = { exercise: "goblet-squat", reps: 8, load: "as asked", reserve: "not said" } as const;
+  const one = madeUpEvent("one-000000001", 1, "set-done", data, { of });
+  const two = madeUpEvent("two-000000001", 1, "set-done", { ...data, reps: 9 }, { of, device: "second" });
+  expect(foldRecord([one, two]).sessions).toMatchObject([{ devices: 2, slots: [{ sets: [{ reps: { both: 9 } }] }] }]);
+  expect(foldRecord([one]).sessions[0]).not.toHaveProperty("devices");
+});

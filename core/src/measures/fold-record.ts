@@ -77,6 +77,7 @@ function sessionsOf(standing: readonly Standing[]): readonly SessionRecord[] {
   }
   return [...bySession].map(([session, words]): SessionRecord => {
     const { first } = words[0]!;
+    const devices = new Set(words.flatMap(({ event }) => (is(event, "set-done") ? event.device : []))).size;
     const ends = words.map(({ event }) => event).filter((event) => is(event, "session-ended"));
     const ended = ends.sort(compareEvents).at(-1);
     return {
@@ -84,6 +85,7 @@ function sessionsOf(standing: readonly Standing[]): readonly SessionRecord[] {
       plan: first.of?.plan ?? "",
       at: first.at,
       n: first.n,
+      ...(devices > 1 ? { devices } : {}),
       started: words.some(({ event }) => event.kind === "session-started"),
       ...(ended === undefined ? {} : { ended: { early: ended.data.early } }),
       slots: slotsOf(words),

@@ -79,6 +79,8 @@ export interface SessionRecord {
   /** Counter of its first event. */
   readonly n: number;
   readonly started: boolean;
+  /** How many devices said what was done, where more than one did; each set counts once. */
+  readonly devices?: number;
   readonly ended?: { readonly early: boolean };
   readonly slots: readonly SlotRecord[];
 }

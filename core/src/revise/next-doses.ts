@@ -47,6 +47,8 @@ export interface NextDoses {
   readonly day: string;
   readonly slots: readonly SlotNext[];
   readonly light: LightNext;
+  /** What calls for a look, as in the morning list. */
+  readonly notes: readonly Reason[];
   readonly session?: {
     readonly day: string;
     readonly id: string;
@@ -82,6 +84,7 @@ export function nextDoses(person: PlannedPerson): NextDoses {
     day: printDay(person.today),
     slots,
     light: lightOf(view),
+    notes: view.watched().notes,
     ...(next === undefined
       ? {}
       : { session: { ...sessionOf(next), tells: tellsMost(view.progress, next.occurrence.session) } }),

@@ -14,6 +14,8 @@ const SAYS_RESERVE = 0.6;
 const SAYS_EFFORT = 0.9;
 /** How hard they call a session as a whole, 0 to 10. Ours. */
 const EFFORT = { from: 4, to: 7.5 };
+/** The device by which a coach decides. */
+const COACH = "stave-desk";
 const MINUTE_MS = 60_000;
 const DAY_MS = 86_400_000;
 
@@ -37,11 +39,13 @@ export function demoRecords(
   toInstant: (day: Day, minutes: number) => number,
   story: DemoStory,
 ): DemoRecords {
-  const scribe = new Scribe(seed, situation.person.id, situation.on, toInstant(situation.today, 0));
+  const scribe = new Scribe(seed, situation.person.id, situation.on, situation.today, toInstant(situation.today, 0));
   const revisions: Plan[] = [];
   const come: { readonly plan: Plan; readonly day: SessionDay }[] = [];
   for (const { on, to } of daysOfPhases(situation)) {
     if (!(on < situation.today)) break;
+    const isLast = to >= situation.today - 1;
+    if (isLast) scribe.asksFor(story, toInstant(on, 0));
     const known = { ...situation, today: on, events: scribe.events, revisionOf: byId(revisions) };
     const plan = nextRevision(known);
     revisions.push(plan);
@@ -50,10 +54,9 @@ export function demoRecords(
       .filter(({ day }) => chance(seed, day - situation.on, DRAW.came).happens(COMES))
       .map((day) => ({ plan, day }));
     come.push(...here);
-    const isLast = to >= situation.today - 1;
     for (const [at, { day }] of here.entries()) {
       const later = isLast ? here.slice(at + 1).map((one) => one.day) : undefined;
-      scribe.session(plan, day, toInstant(day.day, day.from), story, later, come.length - here.length + at);
+      scribe.session(plan, day, toInstant(day.day, day.from), story, later);
       if (scribe.hasEnded) break;
     }
   }
@@ -74,14 +77,23 @@ class Scribe {
   readonly #on: Day;
   /** The first moment without a record. */
   readonly #until: number;
+  readonly #today: Day;
   readonly #ids: Chance;
 
-  constructor(seed: number, person: string, on: Day, until: number) {
+  constructor(seed: number, person: string, on: Day, today: Day, until: number) {
     this.#seed = seed;
     this.#person = person;
     this.#on = on;
+    this.#today = today;
     this.#until = until;
     this.#ids = chance(seed, ...[...person].map((letter) => letter.codePointAt(0)!), DRAW.id);
+  }
+
+  /** What the coach asked for in the phase that runs. */
+  asksFor({ couldNot }: DemoStory, at: number): void {
+    if (couldNot === undefined) return;
+    const patch = { slot: couldNot.slot, change: "load", load: couldNot.asked } as const;
+    this.#write("pinned", { patch, by: "Imke Farrowdale" }, undefined, at);
   }
 
   /** @param later the sessions that follow; undefined while there are many */
@@ -91,10 +103,14 @@ class Scribe {
     at: number,
     story: DemoStory,
     later: readonly SessionDay[] | undefined,
-    number: number,
   ): void {
     const of = { plan: plan.id, session: occurrence.id };
     const slots = slotsIn(occurrence.session);
+    const { couldNot, hurts } = story;
+    /** Whether the slot that hurts is in a session whose next morning is past. */
+    const told = (one: SessionDay) =>
+      slotsIn(one.occurrence.session).some(({ key }) => key === hurts?.slot) && one.day + 1 < this.#today;
+    const isTold = later !== undefined && told({ occurrence, day } as SessionDay);
     const before = this.events.length;
     let clock = at;
     this.#write("session-started", {}, of, clock);
@@ -104,12 +120,15 @@ class Scribe {
       for (const set of slot.dose.sets.keys()) {
         clock += 3 * MINUTE_MS;
         const draw = chance(this.#seed, day - this.#on, set, slots.indexOf(slot), DRAW.set);
-        this.#write("set-done", setOf(slot, set, draw, over), { ...of, slot: slot.key, set }, clock);
+        const done = setOf(slot, set, draw, over);
+        const load = couldNot?.slot === slot.key && left === 0 ? { load: couldNot.done } : {};
+        this.#write("set-done", { ...done, ...load }, { ...of, slot: slot.key, set }, clock);
       }
-      const { hurts } = story;
-      if (hurts === undefined || hurts.slot !== slot.key || left !== 0) continue;
+      if (couldNot?.slot === slot.key && left === 0)
+        this.#write("noted", { about: "other", text: couldNot.note }, of, clock);
+      if (hurts === undefined || hurts.slot !== slot.key || !isTold || later?.some(told)) continue;
       const { where, howMuch, ends } = hurts;
-      const set = slot.dose.sets.length - 1;
+      const set = Math.min(hurts.set, slot.dose.sets.length - 1);
       const hurt = this.#write("hurt", { where, howMuch }, { ...of, slot: slot.key, set }, clock);
       if (hurts.nextMorning !== undefined && clock + DAY_MS < this.#until)
         this.#write("next-morning", { hurt, howMuch: hurts.nextMorning }, of, clock + DAY_MS);
@@ -124,7 +143,7 @@ class Scribe {
       this.#write("rated", { effort, minutes: occurrence.session.minutes.high }, of, clock);
     }
     this.#write("session-ended", { early: this.hasEnded }, of, clock + MINUTE_MS);
-    if (story.twice === true && number === 2) this.#again(before);
+    if (story.twice === true && later?.length === 0) this.#again(before);
   }
 
   /** The same session from a second phone, which did not know of the first. */
@@ -134,17 +153,21 @@ class Scribe {
     this.events.push(...twins);
   }
 
+  #phone(at: number): string {
+    return this.events.find(({ device }) => device !== COACH)?.device ?? this.#id(at);
+  }
+
   /** @returns the id */
-  #write<Kind extends EventKind>(kind: Kind, data: EventData[Kind], of: EventOf, at: number): string {
+  #write<Kind extends EventKind>(kind: Kind, data: EventData[Kind], of: EventOf | undefined, at: number): string {
     const event: StaveEvent<Kind> = {
       v: 1,
       id: this.#id(at),
       person: this.#person,
-      device: this.events[0]?.device ?? this.#id(at),
+      device: kind === "pinned" ? COACH : this.#phone(at),
       n: (this.events.at(-1)?.n ?? 0) + 1,
       at,
       kind,
-      of,
+      ...(of === undefined ? {} : { of }),
       data: data as StaveEvent<Kind>["data"],
     };
     this.events.push(event as StaveEvent);

@@ -24,6 +24,8 @@ export const WATCH_CODES = [
   "watch/ask-after-new",
   /** on, about, text: a note of the last days */
   "watch/noted",
+  /** on, devices: how many say what was done in one session */
+  "watch/two-devices",
   /** session, on: the day that a device's clock showed, before the plan or after today */
   "watch/clock",
   /** muscle, sets: of the last week, mean: of the weeks before, weeks: how many these are */

@@ -35,6 +35,7 @@ export function watch(input: WatchInput): Watched {
       ...silence(input),
       ...mornings(input),
       ...noted(input),
+      ...twice(input),
       ...clocks(input),
       ...muchMore(input).map((each) => reason("watch/much-more", { ...each })),
       ...said.filter(calls),
@@ -64,6 +65,15 @@ function noted({ record, dayOf, today }: WatchInput): readonly Reason[] {
   return record.notes
     .filter(({ at }) => today - dayOf(at) <= NOTED_DAYS)
     .map(({ at, data }) => reason("watch/noted", { on: printDay(dayOf(at)), about: data.about, text: data.text }));
+}
+
+/** Sessions of the last days that several devices told: each set counts once, and the coach may ask which is right. */
+function twice({ record, dayOf, today }: WatchInput): readonly Reason[] {
+  return record.sessions.flatMap(({ at, devices }) =>
+    devices === undefined || today - dayOf(at) > NOTED_DAYS
+      ? []
+      : [reason("watch/two-devices", { on: printDay(dayOf(at)), devices })],
+  );
 }
 
 /** Sessions that a device's clock puts outside the plan: what was done counts in its place, and the day is asked. */

@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { addDays, type Day, day, parseDay, printDay, WEEKDAYS, weekdayOf } from "@stave/core/day";
-import { highestCounter } from "@stave/core/model";
+import { highestCounter, type Person } from "@stave/core/model";
 import { DEMO_NOTES, DEMO_PROGRAMME, DEMO_SEED, DEMO_STORIES, DEMO_WEEKS, demoRecords } from "@stave/core/simulate";
 import { toInstant } from "../documents/calendar/index.ts";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
@@ -34,10 +34,14 @@ export async function fillDemo(store: Store, today: Day, now: number, io: Pick<I
   const recorded = people.filter(({ id }) => id in DEMO_STORIES);
   const others = people.filter(({ id }) => !(id in DEMO_STORIES));
   const first = addDays(monday, -7 * DEMO_WEEKS);
-  for (const [group, on, programmeOf] of [
-    [others, monday, ({ programme }: { readonly programme?: string }) => programme ?? "harbour-steps"],
-    [recorded, first, () => DEMO_PROGRAMME],
-  ] as const) {
+  const groups = [
+    { group: others, on: monday, programmeOf: (person: Person) => person.programme ?? "harbour-steps" },
+    ...recorded.map((person) => {
+      const { weeks = DEMO_WEEKS, programme = DEMO_PROGRAMME } = DEMO_STORIES[person.id]!;
+      return { group: [person], on: addDays(monday, -7 * weeks), programmeOf: () => programme };
+    }),
+  ];
+  for (const { group, on, programmeOf } of groups) {
     await fillPractice(store, LOCAL_PRACTICE, {
       programmes: new Map(programmes.map(({ hash, text }) => [hash, text])),
       places: shiftDates(texts.places, first - day(DEMO_START)),

@@ -43,6 +43,8 @@ export const nextDocument = documentOf(
           refused: z.array(reason),
           others: z.array(z.strictObject({ title: reason, patch })),
         }),
+        /** What calls for a look, as in the morning list. */
+        notes: z.array(reason),
         /** The session that comes next, and which of its sets tell most, best first. */
         session: z
           .strictObject({

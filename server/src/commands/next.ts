@@ -39,14 +39,20 @@ function nobody({ person, data }: NextOptions, everybody: readonly PlannedPerson
   return { code: "person/unknown", file: data, ...at, found: person, allowed };
 }
 
-function personWords({ person }: PlannedPerson, { day, slots, light, session }: NextDoses, names: Names): string {
+function personWords(
+  { person }: PlannedPerson,
+  { day, slots, light, notes, session }: NextDoses,
+  names: Names,
+): string {
   const head = `${nameOnRoster(person)}, ${en.print.date(day)}`;
   const tells = session?.tells[0];
   const most =
     session === undefined || tells === undefined
       ? []
       : [`  ${en.print.date(session.day)}, ${session.title}: ${sayReason(tells.because, names)}`];
-  return [head, ...slots.flatMap((slot) => slotWords(slot, names)), ...lightWords(light, names), ...most].join("\n");
+  const calls = notes.map((note) => `  - ${sayReason(note, names)}`);
+  const said = slots.flatMap((slot) => slotWords(slot, names));
+  return [head, ...calls, ...said, ...lightWords(light, names), ...most].join("\n");
 }
 
 function slotWords(said: SlotNext, names: Names): readonly string[] {

@@ -45,6 +45,8 @@ export const watchReasons: Readonly<Record<WatchCode, Say>> = {
     `First session on ${day(data)}: ask about soreness, swelling, weakness and dark urine. The last three want a doctor on the same day.`,
   "watch/ask-after-new": (data) =>
     `New or back on ${day(data)} after two weeks or more: ${listed(wordsIn(data, "muscles"))}. Ask about soreness, swelling, weakness and dark urine; the last three want a doctor on the same day.`,
+  "watch/two-devices": (data) =>
+    `${sheet.shortDay(said(data, "on"))}: told by ${said(data, "devices")} devices; each set counts once, with the later word.`,
   "watch/noted": (data) => `${sheet.shortDay(said(data, "on"))}: ${said(data, "text")}`,
   "watch/clock": (data, names) =>
     `A device's clock showed ${day(data)} for ${names.session(said(data, "session"))}: the sets count in their place in the plan; ask which day it was.`,
