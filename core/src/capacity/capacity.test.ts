@@ -172,11 +172,44 @@ describe("what counts", () => {
   });
 
   test("the chance of the median is a half, and of the ends of the interval one in ten each side", () => {
-    const { amount, atLeast } = forecast(known(steady(6, 80, 9), 15), { kg: 80 })!;
+    const asMany = steady(6, 80, 9).map((fact): SetFact => ({ ...fact, asked: "most" }));
+    const { amount, atLeast } = forecast(known(asMany, 15), { kg: 80 })!;
     // The interval counts whole repetitions; half of one lies between counting and what is possible.
     expect(atLeast(amount.median + 0.5)).toBeCloseTo(0.5, 6);
     expect(atLeast(amount.low + 0.5)).toBeCloseTo(0.9, 4);
     expect(atLeast(amount.high + 0.5)).toBeCloseTo(0.1, 4);
+  });
+
+  test("who falls short more often than was said is said to be less sure; who never does hardly more", () => {
+    const asked = { from: 8, to: 10, reserve: 2 } as const;
+    const days = Array.from({ length: 20 }, (_, day) => day * 3);
+    // The same readings, with every third set short of what was asked.
+    const of = (more: (day: number) => Partial<SetFact>) =>
+      forecast(
+        known(
+          days.map((day) => at(day, 80, 8, { reserve: 2, asked, ...more(day) })),
+          60,
+        ),
+        { kg: 80 },
+      )!;
+    const [never, often] = [of(() => ({})), of((day) => (day % 9 === 0 ? { reps: 7, reserve: 3 } : {}))];
+    expect(often.amount.median).toBeCloseTo(never.amount.median, 1);
+    expect(never.atLeast(9) - often.atLeast(9)).toBeGreaterThan(0.1);
+    expect(never.atLeast(never.amount.median + 0.5)).toBeLessThan(0.55);
+  });
+
+  test("none said to be left, with what was asked just done, counts half of one more, as where some are left", () => {
+    const one = (reps: number, reserve: number) =>
+      once([at(0, 80, reps, { reserve }), at(3, 80, reps, { reserve })], 3).kg;
+    const asMany = (reps: number) => {
+      const fact = at(0, 80, reps, { asked: "most" });
+      return once([fact, { ...fact, day: 3 as Day }], 3).kg;
+    };
+    const rep = (80 / 31) * 1;
+    expect(one(8, 0) - asMany(8)).toBeCloseTo(rep / 2, 6);
+    // A set that fell short, or went on over what was asked, ended by itself.
+    expect(one(7, 0)).toBeCloseTo(asMany(7), 6);
+    expect(one(9, 0)).toBeCloseTo(asMany(9), 6);
   });
 
   test("over sixty more is lost by time away", () => {

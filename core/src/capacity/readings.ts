@@ -93,6 +93,10 @@ function isFloorDone({ reps = 0, asked }: SetFact): boolean {
   return asked !== undefined && asked !== "most" && reps >= asked.from;
 }
 
+function isOverAsked({ reps = 0, asked }: SetFact): boolean {
+  return asked !== undefined && asked !== "most" && reps > asked.to;
+}
+
 function toldBy(fact: SetFact, zone: Zone): Told | undefined {
   const fresh = tired(fact.set);
   const how = howSure(fact);
@@ -103,8 +107,8 @@ function toldBy(fact: SetFact, zone: Zone): Told | undefined {
   const { kg, reps, reserve = 0 } = fact;
   if (!(kg !== undefined && kg > 0 && reps !== undefined && reps >= 0)) return undefined;
   const judged = reserve <= MOST_RESERVE;
-  // Who says 0 and did what was asked stopped by choice, so that 0 is said too low as well.
-  const chosen = reserve > 0 || (fact.reserve === 0 && isFloorDone(fact));
+  // Who says 0 and did just what was asked stopped by choice, so that 0 is said too low as well.
+  const chosen = reserve > 0 || (fact.reserve === 0 && isFloorDone(fact) && !isOverAsked(fact));
   const left = Math.min(reserve, MOST_RESERVE) + (chosen ? SAID_TOO_FEW : 0);
   const possible = reps + left + (how === "least" || !judged ? 0 : HALF);
   if (possible < 1) return undefined;

@@ -22,13 +22,15 @@ export interface Track {
   readonly sessions: number;
   /** How far past forecasts missed, as a share of what was said: over 1 where intervals were too narrow. */
   readonly missed: number;
-  /** By how many standard deviations of a forecast certainty is too high, going by how often what was asked was done; 0 or less. */
+  /** By how many standard deviations of a forecast certainty is raised, going by how often what was asked was done; mostly under 0. */
   readonly hits: number;
 }
 
 /** Standard deviation of a day, and of one set's repetitions and reserve, in ln units, by zone. Source: mitter2022, grgic2020; hold: trunkHolds2021. */
 export const DAY_SD: Readonly<Record<Zone, number>> = { low: 0.03, middle: 0.03, high: 0.035, hold: 0.08 };
 export const SET_SD: Readonly<Record<Zone, number>> = { low: 0.03, middle: 0.035, high: 0.05, hold: 0.05 };
+/** A set of its own varies by a third of what a reading of it does. Ours, no source. */
+const OWN_PART = 3;
 /** Growth a week that is expected before anything is known, and how sure that is. Source: steele2023, latella2020, ours. */
 const GROWTH = { novice: 0.01, intermediate: 0.003, advanced: 0.001 } as const;
 const GROWTH_SD = 0.005;
@@ -43,10 +45,14 @@ const ACTIVE_WEEKS = 1.4;
 const MOST_OFF = 2;
 /** Past forecasts weigh against so many that were right. Ours, no source. */
 const TRUSTED = 6;
-/** Past hits weigh against what is known before of how sure may be said: 0 ± 1 / √12 standard deviations. Ours, no source. */
-const HITS_TRUSTED = 12;
-/** Certainty is lowered by so many standard deviations at most, and one set counts as if it lay no further off than this. Ours, no source. */
-const MOST_HITS = 1;
+/** Past hits weigh against what is known before of how sure may be said: 0 ± 1 / √8 standard deviations. Ours, no source. */
+const HITS_TRUSTED = 8;
+/**
+ * Certainty is lowered and raised by so many standard deviations at most: those who leave out what fell short look as if
+ * they always did what was asked. One set counts as if it lay no further off than the last. Ours, no source.
+ */
+const MOST_LOWER = 1;
+const MOST_HIGHER = 0.1;
 const MOST_SURPRISE = 2.5;
 /** Sessions from which the start is taken. Ours, no source. */
 const FIRST = 3;
@@ -98,7 +104,7 @@ export function trackOf(readings: readonly Reading[], on: Day, who: Trainee): Tr
     if (!known && floors.length > 0) {
       const hit = hitOf(track, floors, zone);
       hitWeight += hit.weight;
-      track = { ...track, hits: Math.max(-MOST_HITS, Math.min(0, track.hits + hit.off / hitWeight)) };
+      track = { ...track, hits: Math.max(-MOST_LOWER, Math.min(MOST_HIGHER, track.hits + hit.off / hitWeight)) };
     }
     if (told === undefined || known) continue;
     const next = moved(track, told, zone);
@@ -179,7 +185,10 @@ function hitOf(track: Track, floors: Reading["floors"], zone: Zone): { readonly 
   return { off, weight };
 }
 
-/** How far a set lies off what is expected, one standard deviation in ln units: what is not known of the level, the day, the counting. */
+/**
+ * How far a set lies off what is expected, one standard deviation in ln units: what is not known of the level, the day,
+ * and the set's own part of what readings vary by, since the larger part of that is what is said of reserve.
+ */
 export function sdOf({ levelVar, missed, doubt }: Track, zone: Zone): number {
-  return Math.sqrt(missed ** 2 * (levelVar + DAY_SD[zone] ** 2 + SET_SD[zone] ** 2 / 2) + doubt);
+  return Math.sqrt(missed ** 2 * (levelVar + DAY_SD[zone] ** 2 + SET_SD[zone] ** 2 / OWN_PART) + doubt);
 }

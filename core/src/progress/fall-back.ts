@@ -22,7 +22,7 @@ export function fallBackLimit(floor: number, kind: "reps" | "hold" | "metres" | 
 
 /**
  * One step back: where the first set fell to the limit in the last session, or under the lowest number asked in the last
- * two, unless the record as a whole leaves at least one in ten that it can be done. Back is the next easier load that is here, or the nearest easier form. A session that ended early counts nothing.
+ * two, unless the record as a whole leaves at least one in twenty that it can be done. Back is the next easier load that is here, or the nearest easier form. A session that ended early counts nothing.
  *
  * @returns undefined when nothing speaks for it
  * @source ours
