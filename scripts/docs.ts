@@ -5,7 +5,7 @@ import { day } from "@stave/core/day";
 import { CATALOGUE, cataloguePage } from "@stave/core/exercises";
 import { programmeJsonSchema, type Read, readPlaces, readProgramme, readRoster } from "@stave/core/model";
 import { SOURCES, type Source } from "@stave/core/sources";
-import { checksPage } from "@stave/core/text";
+import { cautionsPage, checksPage } from "@stave/core/text";
 import { DOCUMENTS, documentJsonSchema } from "../server/src/commands/documents.ts";
 import { sourcesNamed } from "./guard.ts";
 import { filesBelow } from "./tree.ts";
@@ -73,6 +73,7 @@ if (process.argv[1]?.endsWith("docs.ts")) {
   const pages: Readonly<Record<string, string>> = {
     "docs/sources.md": sourcesPage(),
     "docs/checks.md": checksPage(badExamples()),
+    "docs/cautions.md": cautionsPage(),
     "docs/catalogue.md": cataloguePage(CATALOGUE),
     "docs/programme.schema.json": `${JSON.stringify(programmeJsonSchema(), undefined, 2)}\n`,
     ...documentSchemas(),

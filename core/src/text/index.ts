@@ -1,6 +1,8 @@
 /** All sentences, a file per language. Everything else holds ids and data. */
 
+export { cautionsPage } from "./cautions-page.ts";
 export { checksPage } from "./checks-page.ts";
+export { cautionNotes } from "./en/cautions.ts";
 export { listed, plural, printNumber, printSpan, runs } from "./en/number.ts";
 export type { ProblemCode } from "./en/problems.ts";
 export { REMEDY_IDS, type RemedyId } from "./en/remedies.ts";

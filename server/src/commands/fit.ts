@@ -8,7 +8,7 @@ import {
   printDose,
 } from "@stave/core/model";
 import { afterDose, loadLine } from "@stave/core/report";
-import { en, namesFrom, sayReason } from "@stave/core/text";
+import { cautionNotes, en, namesFrom, sayReason } from "@stave/core/text";
 import type { MassUnit } from "@stave/core/units";
 import { planTable } from "../documents/table/index.ts";
 import { type Answer, failed, type Io } from "./answer.ts";
@@ -52,6 +52,11 @@ function sessionWords(session: PlanSession, units: MassUnit, reasons: boolean, c
 export function planWords({ person, programme, plan, catalogue }: Planned, reasons: boolean): string {
   const head = `${nameOnRoster(person)}: ${programme.programme.title}`;
   const notes = plan.notes.map((note) => `  ${sayReason(note, namesFrom(catalogue))}`);
+  const cautions = person.cautions.flatMap(({ statement }) => {
+    if (statement === undefined) return [];
+    const { act, ask } = cautionNotes[statement];
+    return [`  Mind ${en.words.statements[statement]}: ${act}. Ask: ${ask}.`];
+  });
   const phases = plan.phases.flatMap((phase) => {
     const { must, want, bound, proven } = phase.score;
     const value = proven ? `${want} points, proven best` : `${want} points, at most ${bound} possible, not proven`;
@@ -61,7 +66,7 @@ export function planWords({ person, programme, plan, catalogue }: Planned, reaso
       ...phase.weeks[0]!.sessions.flatMap((session) => sessionWords(session, person.units, reasons, catalogue)),
     ];
   });
-  return [head, ...notes, ...phases].join("\n");
+  return [head, ...notes, ...cautions, ...phases].join("\n");
 }
 
 /** Files of a plan: the whole of it as canonical JSON, and as a table. */

@@ -120,6 +120,12 @@ describe("fit: what a roster says of health", () => {
     expect(out).toContain("to be asked again since Sunday 3 January 2027");
     expect(out).toContain("It stays until then.");
   });
+  test("what to act on and whom to ask stands under the name, once for each statement", async () => {
+    const { out } = await fit(roster((text) => text));
+    expect(out).toContain("Mind shoulder pain when raising or pressing: rows stop with the elbow at the trunk;");
+    expect(out).toContain("Ask: eye specialist before the start.");
+    expect(out.match(/^ {2}Mind /gm)).toHaveLength(2);
+  });
   test("a condition that is not known is refused with what may be stated, and no plan is made", async () => {
     const { exit, out, err } = await fit(roster((text) => text.replace("statement: shoulder", "statement: lupus")));
     expect([exit, out]).toEqual([2, ""]);
