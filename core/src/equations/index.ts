@@ -12,6 +12,7 @@ export * from "./load-step.ts";
 export * from "./lombardi.ts";
 export * from "./mayhew.ts";
 export * from "./met-minutes.ts";
+export * from "./notice-given.ts";
 export * from "./oconner.ts";
 export * from "./one-rep-max.ts";
 export * from "./oxygen-cost.ts";

@@ -94,3 +94,26 @@ describe("ot-01: two people, one bench and one bar, and later a third (construct
     expect(answer("take-turns", ...two, "third-sets=3").problem).toMatchObject({ code: "reckon/refused" });
   });
 });
+
+describe("ot-09: a pack of ten, 24 hours of notice, Sunday 28 March 2027 10:00 in Berlin (real question)", () => {
+  const told = (calledOff: string, more: Readonly<Record<string, string>> = {}) => {
+    const rule = { rule: "24 h", by: "person", because: "other", "ill-is-free": "yes", left: "10", ...more };
+    const answers = Object.entries({ session: "2027-03-28 10:00", "called-off": calledOff, ...rule });
+    const { figures = [] } = answer("called-off", ...answers.map(([key, value]) => `${key}=${value}`));
+    return Object.fromEntries(figures.map(({ what, value }) => [what, value]));
+  };
+  test("10:30 the day before is late and 09:45 in time, though the clocks take an hour from both", () => {
+    expect(told("2027-03-27 10:30")).toEqual({
+      notice: 23.5,
+      "notice-in-time": "no",
+      "notice-costs": 1,
+      "pack-left": 9,
+    });
+    expect(told("2027-03-27 09:45")).toMatchObject({ notice: 24.25, "notice-in-time": "yes", "pack-left": 10 });
+  });
+  test("neighbours: ill, and called off by the coach two hours before, cost nothing", () => {
+    expect(told("2027-03-28 08:00", { because: "ill" })).toMatchObject({ "notice-in-time": "no", "notice-costs": 0 });
+    expect(told("2027-03-28 08:00", { by: "coach" })).toMatchObject({ "notice-costs": 0, "pack-left": 10 });
+    expect(told("2027-03-28 08:00")).toMatchObject({ "notice-costs": 1, "pack-left": 9 });
+  });
+});

@@ -140,6 +140,14 @@ const LINES: readonly (readonly [
   ["gattHeartRate", "16 48 00 04", "pulse-message; bytes=16 48 00 04", "pulse", 72, 0],
   [
     "ours",
+    "10:00 less 10:30 the day before",
+    "called-off; session=2027-03-28 10:00; called-off=2027-03-27 10:30; rule=24 h; by=person; because=other; ill-is-free=yes; left=10",
+    "notice",
+    23.5,
+    0,
+  ],
+  [
+    "ours",
     "45 + 45 + 45 s between two sets",
     "take-turns; set=45 s; change=45 s; first-sets=4; first-rest=135 s; second-sets=3; second-rest=90 s",
     "first-rests",
@@ -351,6 +359,10 @@ describe("what cannot be taken is said, with what may stand there", () => {
     ["recent-load; earlier=0; recent=0", ["reckon/refused"]],
     ["activity-for-record; days=8; time=40 min", ["reckon/refused"]],
     ["pulse-message; bytes=16", ["reckon/refused"]],
+    [
+      "called-off; session=2027-02-30 10:00; called-off=27.3.2027; rule=24 h; by=person; because=other; ill-is-free=yes; left=10",
+      ["reckon/wall-form session", "reckon/wall-form called-off"],
+    ],
     ["pulse-message; bytes=164", ["reckon/bytes-form bytes"]],
     ["pulse-message; bytes=0x16", ["reckon/bytes-form bytes"]],
     [`pulse-message; bytes=${"00".repeat(25)}`, ["reckon/bytes-form bytes"]],

@@ -1,3 +1,4 @@
+import { parseDay } from "../day.ts";
 import type { About } from "../equations/index.ts";
 import { nearNames, type Problem } from "../model/index.ts";
 import { BODY } from "./body.ts";
@@ -45,6 +46,7 @@ const LISTS: Readonly<Record<Listed["list"], string>> = {
   loads: "2; 4; 6 kg, 5–30 kg by 5",
   sessions: "60x7, 60x7; 20x3, 60x?, 0",
 };
+const WALL = /^(\d{4}-\d{2}-\d{2})[ T]([01]\d|2[0-3]):([0-5]\d)$/;
 
 /**
  * Reckons one thing from answers written as `name=value`.
@@ -133,6 +135,12 @@ function readAnswer(reckoning: Reckoning, answer: string, given: Readonly<Record
     const fits = BYTES.test(pairs) && pairs.length <= 2 * asked.mostBytes;
     return fits ? { key, text, value: pairs } : problem("reckon/bytes-form", [key], text, allowedOf(asked));
   }
+  if ("clock" in asked) {
+    const value = wallMinutes(text);
+    return value === undefined
+      ? problem("reckon/wall-form", [key], text, allowedOf(asked))
+      : { key, text, value: { value, unit: "min" } };
+  }
   if ("list" in asked) {
     const value = listIn(text, asked.list);
     return value === undefined
@@ -141,6 +149,13 @@ function readAnswer(reckoning: Reckoning, answer: string, given: Readonly<Record
   }
   const value = readQuantity(text, asked.dimension);
   return typeof value === "string" ? problem(value, [key], text, allowedOf(asked)) : { key, text, value };
+}
+
+/** @returns minutes on the wall clock of some place since a day that is the same for all */
+function wallMinutes(text: string): number | undefined {
+  const [, on, hour, minute] = WALL.exec(text) ?? [];
+  const day = on === undefined ? undefined : parseDay(on);
+  return day === undefined ? undefined : day * 1440 + Number(hour) * 60 + Number(minute);
 }
 
 function listIn(text: string, list: Listed["list"]): Listed | undefined {
@@ -160,6 +175,7 @@ function listIn(text: string, list: Listed["list"]): Listed | undefined {
 function allowedOf(asked: Asked): string {
   if ("of" in asked) return asked.of.join(", ");
   if ("mostBytes" in asked) return `up to ${asked.mostBytes} bytes, two hexadecimal figures each`;
+  if ("clock" in asked) return "a day and an hour, as 2027-03-28 10:00";
   if ("list" in asked) return LISTS[asked.list];
   const units = Object.keys(DIMENSIONS[asked.dimension]);
   return units.length === 0 ? "a number" : `a number with ${units.join(", ")}`;

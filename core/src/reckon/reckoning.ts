@@ -4,11 +4,15 @@ import type { Load } from "../units.ts";
 import type { PlatePairs, RatedMinutes } from "./load-list.ts";
 import type { Dimension, Quantity } from "./quantity.ts";
 
-/** One thing that a reckoning asks for: a quantity, one word of several, bytes in pairs of hexadecimal figures, or loads. */
+/**
+ * One thing that a reckoning asks for: a quantity, one word of several, bytes in pairs of hexadecimal figures, a day with its
+ * hour on the wall, in minutes, or loads.
+ */
 export type Asked = { readonly key: string; readonly optional?: true } & (
   | { readonly dimension: Dimension }
   | { readonly of: readonly string[] }
   | { readonly mostBytes: number }
+  | { readonly clock: "wall" }
   | { readonly list: "loads" | "plates" | "sessions" }
 );
 

@@ -1,4 +1,4 @@
-import { TURNS_AT_STATION, turnsAtStation } from "../equations/index.ts";
+import { NOTICE_GIVEN, noticeGiven, TURNS_AT_STATION, turnsAtStation } from "../equations/index.ts";
 import type { Figure, Reckoning } from "./reckoning.ts";
 
 const PEOPLE = ["first", "second", "third"] as const;
@@ -41,5 +41,37 @@ const turns: Reckoning = {
   },
 };
 
-/** What happens on the floor of one room. */
-export const ROOM: readonly Reckoning[] = [turns];
+const calledOff: Reckoning = {
+  name: "called-off",
+  asks: [
+    { key: "session", clock: "wall" },
+    { key: "called-off", clock: "wall" },
+    { key: "rule", dimension: "time" },
+    { key: "by", of: ["person", "coach"] },
+    { key: "because", of: ["ill", "other"] },
+    { key: "ill-is-free", of: ["yes", "no"] },
+    { key: "left", dimension: "count" },
+  ],
+  about: () => [NOTICE_GIVEN],
+  figures: (given) => {
+    const { hours, inTime, costs, left } = noticeGiven({
+      sessionMin: given.number("session"),
+      calledOffMin: given.number("called-off"),
+      ruleH: given.number("rule") / 3600,
+      by: given.word("by"),
+      because: given.word("because"),
+      illIsFree: given.word("ill-is-free") === "yes",
+      left: given.number("left"),
+    });
+    const { source } = NOTICE_GIVEN;
+    return [
+      { what: "notice", source, value: hours, unit: "h", decimals: 2 },
+      { what: "notice-in-time", source, value: inTime ? "yes" : "no" },
+      { what: "notice-costs", source, value: costs, decimals: 0 },
+      { what: "pack-left", source, value: left, decimals: 0 },
+    ];
+  },
+};
+
+/** What happens around the sessions of one room. */
+export const ROOM: readonly Reckoning[] = [turns, calledOff];

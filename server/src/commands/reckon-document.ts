@@ -17,6 +17,7 @@ const asked = z.union([
   }),
   z.strictObject({ key: text, of: z.array(text).min(1), optional: z.literal(true).exactOptional() }),
   z.strictObject({ key: text, mostBytes: z.int().min(1), optional: z.literal(true).exactOptional() }),
+  z.strictObject({ key: text, clock: z.literal("wall"), optional: z.literal(true).exactOptional() }),
 ]);
 
 const figure = z.strictObject({

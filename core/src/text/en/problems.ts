@@ -154,6 +154,7 @@ const reckon = {
   "reckon/list-form": "A list of loads that cannot be read: a semicolon between them, rising, with the unit",
   "reckon/unit-missing": "The number behind {name}= has no unit",
   "reckon/unit-unknown": "The unit behind {name}= does not go with it",
+  "reckon/wall-form": "Behind {name}= stand a day and an hour, as the clock on the wall shows them",
   "reckon/bytes-form": "Behind {name}= stand pairs of hexadecimal figures",
   "reckon/refused": "The formula was not made for this",
 } as const;

@@ -40,6 +40,7 @@ export const reckonings = {
   "activity-for-record": "Active minutes of a week, in the form that health records take",
   "pulse-message": "What a heart-rate sensor sent",
   "take-turns": "How two or three people fare who take turns at one station, set by set",
+  "called-off": "Whether a session was called off in time, and what that costs",
   "run-12-minutes": "Highest oxygen uptake from the distance run in 12 minutes",
   "run-1.5-miles": "Highest oxygen uptake from the time of 1.5 miles run",
   "walk-1-mile": "Highest oxygen uptake from one mile walked fast",
@@ -126,6 +127,10 @@ export const figures = {
   "recent-over-usual": "The last 7 days over the last 28",
   "recent-over-earlier": "The last 7 days over the 21 before",
   "recent-fading": "The same where older days fade, 7 over 28",
+  notice: "Notice, by the clock on the wall",
+  "notice-in-time": "In time",
+  "notice-costs": "Sessions that it costs",
+  "pack-left": "Sessions left",
   "first-rests": "The first rests",
   "first-waits": "Of it, waiting beyond the others' turns",
   "first-free": "Rounds in which the first one's place is free",
@@ -198,6 +203,8 @@ export const cautions = {
     "It says nothing of injury. Sessions of one day are added first; what nobody rated is unknown and not 0.",
   "recent-load":
     "It describes one person's weeks, in any unit. No value of it is safe or dangerous, and it foretells no injury.",
+  "called-off":
+    "At a change of the clocks the wall counts, and not the hours that went by. A session that was paid and not done is no session done.",
   "take-turns": "Over twice the rest that somebody wants is a wait; dumbbells or push-ups elsewhere are the other way.",
   "one-rep-max": "With body mass moved too, put in all that is moved (with-body), and take the body off again.",
   "bar-load": "Sides are always equal.",
