@@ -7,6 +7,7 @@ import { FOOD } from "./food.ts";
 import { readLoadList, readPlatePairs, readRatedMinutes } from "./load-list.ts";
 import { LOADING } from "./loading.ts";
 import { MONITORING } from "./monitoring.ts";
+import { NORMS } from "./norms.ts";
 import { DIMENSIONS, type Quantity, readQuantity } from "./quantity.ts";
 import { type Asked, type Figure, givenBy, type Listed, type Reckoning } from "./reckoning.ts";
 import { ROOM } from "./room.ts";
@@ -20,6 +21,7 @@ export const RECKONINGS: readonly Reckoning[] = [
   ...MONITORING,
   ...ROOM,
   ...BODY,
+  ...NORMS,
   ...FOOD,
 ];
 
