@@ -16,6 +16,9 @@ type Data = Facts & {
 /** Muscles that move the body about: with too little for them a programme is short, even if no slot was meant for them. */
 const MOVERS: readonly Muscle[] = ["chest", "lats", "mid back", "buttocks", "front thigh", "back thigh"];
 
+/** Muscles that steady: no figure of weekly sets was printed for them, so too little of them is a note. Ours, no source. */
+const TRUNK: readonly Muscle[] = ["front trunk", "side trunk", "low back"];
+
 interface Count extends WeeklySets {
   readonly week: number;
   readonly weeks: readonly number[];
@@ -95,6 +98,7 @@ function judgePhase(look: Look, phaseIndex: number): readonly Found<Data>[] {
       const gap = side === "under" ? quarters(band.from) - size : size - quarters(band.to);
       found.push({
         at,
+        ...(side === "under" && !band.own && TRUNK.includes(muscle) ? { severity: "note" } : {}),
         data: { ...data, week: worst.week, weeks },
         cures: () => setsCures(look, phaseIndex, muscle, side, gap as Quarters),
       });
@@ -115,7 +119,7 @@ function judgePhase(look: Look, phaseIndex: number): readonly Found<Data>[] {
  * Bands are the programme's own, else those of its training status.
  *
  * A muscle that no slot is for, and that is no great mover, is named in one note a phase. With an exercise that nobody
- * knows, too little cannot be told, and a note says so.
+ * knows, too little cannot be told, and a note says so. Too little for the trunk is a note.
  *
  * The remedy changes the sets of slots that train the muscle.
  */

@@ -345,3 +345,22 @@ describe("good programmes stay silent, alone and for a person at their place", (
     }
   });
 });
+
+describe("trunk work, of which no weekly figure was printed", () => {
+  const fewer = EVENING.replace('first: dead-bug, dose: "2 × 8–10', 'first: dead-bug, dose: "1 × 8–10');
+  const trunk = (text: string) =>
+    findings(text)
+      .filter(({ check, data }) => check === "week/sets-outside-band" && data["muscle"] === "front trunk")
+      .map(({ severity, data }) => [severity, data["side"], data["sets"]]);
+  test("three sets a week are a note", () => expect(trunk(fewer)).toEqual([["note", "under", 3]]));
+  test("four are silent", () => expect(trunk(EVENING)).toEqual([]));
+  test("under the programme's own band it warns", () => {
+    expect(trunk(fewer.replace("phases:", "weekly: { sets: { front trunk: 4–10 } }\nphases:"))).toEqual([
+      ["warn", "under", 3],
+    ]);
+  });
+  test("too much warns as for any muscle", () => {
+    const more = EVENING.replace('first: dead-bug, dose: "2 × 8–10', 'first: dead-bug, dose: "9 × 8–10');
+    expect(trunk(more)).toEqual([["warn", "over", 11]]);
+  });
+});
