@@ -80,6 +80,20 @@ testCheck(comebackSets, {
   },
 });
 
+test("a muscle that none of the weeks trained begins with two sets in somebody who trains; a novice is judged elsewhere", () => {
+  const found = (bench: number, status: "novice" | "intermediate", weeks = 4) => {
+    const input = doc(bench, 12, used(0, { lats: 12 }).slice(0, weeks));
+    const person = madeUpPerson({ status, recent: input.person.recent! });
+    return comebackSets.run(lookAt({ ...input, person })).map(({ data }) => data);
+  };
+  expect(found(3, "intermediate")).toMatchObject([
+    { side: "new", most: 2, known: 4, muscles: [{ muscle: "chest", sets: 3 }] },
+  ]);
+  expect(found(2, "intermediate")).toEqual([]);
+  expect(found(3, "novice")).toEqual([]);
+  expect(found(3, "intermediate", 1)).toEqual([]);
+});
+
 test("the remedy takes sets from the first week alone", () => {
   const input = doc(12, 8, used(14, { chest: 12, triceps: 6, lats: 12 }));
   const cures = comebackSets.run(lookAt(input))[0]!.cures!();

@@ -1,4 +1,4 @@
-import { type RecentSets, recentSets } from "../measures/index.ts";
+import { directSets, type RecentSets, recentSets } from "../measures/index.ts";
 import { MUSCLES, type Muscle, slotsOf } from "../model/index.ts";
 import { doseWith, setsOf } from "./cures/block-sets.ts";
 import type { Change } from "./run/change.ts";
@@ -6,7 +6,7 @@ import type { Check, Cure, Facts } from "./run/check.ts";
 import type { Look } from "./run/look.ts";
 import { phasePath, sessionPath, slotPaths } from "./run/walk.ts";
 
-type Data = Facts & { readonly phase: string; readonly side: "comeback" | "more than usual" };
+type Data = Facts & { readonly phase: string; readonly side: "comeback" | "more than usual" | "new" };
 
 /** Days off after which the first week is a comeback, and after which half is enough. Common practice, no source. */
 const COMEBACK_DAYS = 14;
@@ -18,8 +18,12 @@ const MOST_TIMES = 1.2;
 /** Fewer sets more than these are nothing to speak of. Ours, no source. */
 const LEAST_OVER = { comeback: 2, "more than usual": 3 } as const;
 
+/** Direct sets of the first session for a muscle that is new, and trained weeks from which that is known. Ours, no source. */
+const NEW_SETS = 2;
+const FEWEST_WEEKS = 2;
+
 interface Rule {
-  readonly side: Data["side"];
+  readonly side: "comeback" | "more than usual";
   readonly share: number;
 }
 
@@ -43,6 +47,19 @@ function overIn(look: Look, { usual }: RecentSets, { side, share }: Rule): reado
     const most = share * before;
     const over = sets > most && sets - most >= LEAST_OVER[side];
     return before > 0 && over ? [{ muscle, sets, usual: Math.round(before * 10) / 10 }] : [];
+  });
+}
+
+/**
+ * Muscles that none of somebody's weeks trained and that the first session drives with more sets than one begins with.
+ * A novice's first session is another check's matter.
+ */
+function newIn({ weeks, catalogue, person }: Look, { usual, weeks: known }: RecentSets): readonly Over[] {
+  if (known < FEWEST_WEEKS || person?.status === "novice") return [];
+  const first = directSets(weeks[0]![0]!.sessions[0]!, catalogue);
+  return MUSCLES.flatMap((muscle): readonly Over[] => {
+    const sets = first.get(muscle)?.direct ?? 0;
+    return usual[muscle] === 0 && sets > NEW_SETS ? [{ muscle, sets, usual: 0 }] : [];
   });
 }
 
@@ -74,7 +91,8 @@ function fewerSets(look: Look, muscles: readonly Muscle[]): readonly Cure[] {
 /**
  * A first week that asks a muscle for more than somebody's recent weeks carry, whatever their form says of fitness. After
  * two weeks off and more, half to two thirds of the usual sets; without a break, no more than 20 % and three sets over
- * them. What somebody never trained is another check's matter. Judged only where their recent weeks are given.
+ * them. A muscle that none of two weeks and more trained begins with two sets that it drives, in somebody who is no novice.
+ * Judged only where their recent weeks are given.
  *
  * The remedy takes sets away from the first week.
  */
@@ -89,20 +107,20 @@ export const comebackSets: Check<"person/comeback-sets", Data> = {
     if (recent === undefined || phase === undefined) return [];
     const rule = ruleFor(recent);
     const over = overIn(look, recent, rule);
-    if (over.length === 0) return [];
-    const muscles = over.map(({ muscle, sets, usual }) => ({ muscle, sets, usual }));
-    const percent = Math.round(100 * rule.share);
+    const fresh = newIn(look, recent);
     const about = { phase: phase.key, title: phase.title, daysOff: recent.daysOff, known: recent.weeks };
+    const found = (side: Data["side"], muscles: readonly Over[], more: Facts) => ({
+      at: phasePath(0),
+      data: { ...about, side, ...more, muscles: muscles.map((each) => ({ ...each })) },
+      cures: () =>
+        fewerSets(
+          look,
+          muscles.map(({ muscle }) => muscle),
+        ),
+    });
     return [
-      {
-        at: phasePath(0),
-        data: { ...about, side: rule.side, percent, muscles },
-        cures: () =>
-          fewerSets(
-            look,
-            over.map(({ muscle }) => muscle),
-          ),
-      },
+      ...(over.length === 0 ? [] : [found(rule.side, over, { percent: Math.round(100 * rule.share) })]),
+      ...(fresh.length === 0 ? [] : [found("new", fresh, { most: NEW_SETS })]),
     ];
   },
 };

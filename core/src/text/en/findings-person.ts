@@ -40,6 +40,10 @@ function aboveCeiling(data: Data): string {
 }
 
 function comebackSets(data: Data): string {
+  if (said(data, "side") === "new") {
+    const fresh = dataListIn(data, "muscles").map((each) => `${muscleOf(each)} ${printNumber(numberIn(each, "sets"))}`);
+    return `New in the first session of ${phaseTitle(data)}, sets that they drive: ${listed(fresh)}. None of the last ${said(data, "known")} trained weeks had any; ${said(data, "most")} are enough to begin with.`;
+  }
   const named = dataListIn(data, "muscles").map(
     (each) => `${muscleOf(each)} ${printNumber(numberIn(each, "sets"))} after ${printNumber(numberIn(each, "usual"))}`,
   );
@@ -92,7 +96,7 @@ export const whysOfPerson = {
   "person/load-from-floor":
     "With osteoporosis or after a low-trauma fracture, lifting from the floor and putting down there is to be avoided, by published recommendations; which forms do so is ours. Asked only for people who have stated it.",
   "person/comeback-sets":
-    "Muscles are sorest after what they are no longer used to, trained people's too. After two to three weeks off half to two thirds of the usual sets, after more than four weeks half, are common practice, without a source. Without a break the limit is 20 % and three sets over the usual. Needs the person's recent weeks.",
+    "Muscles are sorest after what they are no longer used to, trained people's too. After two to three weeks off half to two thirds of the usual sets, after more than four weeks half, are common practice, without a source. Without a break the limit is 20 % and three sets over the usual. A muscle that none of two weeks or more trained begins with two sets that it drives, our own choice; a novice's first session is judged by itself. Needs the person's recent weeks.",
   "person/comeback-load":
     "After two to three weeks off about nine tenths of the load are common practice, without a source. Judged where the programme writes the load itself and the exercise is on record.",
 } satisfies Partial<Record<CheckId, string>>;
