@@ -197,6 +197,7 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .option("--take", "take it into the records; without it, it is only shown")
     .option("--leave-asked", "with --take: leave out the lines with a question")
     .option("--correct", "what differs from what is recorded replaces it")
+    .option("--undo", "take back what this very table once wrote; what was corrected since stays")
     .option("--json", "one JSON document instead of words")
     .action(async (file: string, options) => {
       const { record } = await import("./commands/record.ts");
@@ -215,6 +216,20 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
       await run(morning(options, io, machine), options.json);
     });
   stave
+    .command("decide")
+    .description("says the coach's word on what waits: on many proposals at once, or takes words back")
+    .argument("[id...]", "proposals as `stave morning --json` names them; decisions, with --undo")
+    .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")
+    .option("--all", "every proposal that waits and stops nothing")
+    .option("--person <id>", "with --all: only of this person")
+    .option("--refuse", "refuse them; without it they are taken")
+    .option("--undo", "take these decisions back")
+    .option("--json", "one JSON document instead of words")
+    .action(async (ids: string[], options) => {
+      const { decide } = await import("./commands/decide.ts");
+      await run(decide(ids, options, machine), options.json);
+    });
+  stave
     .command("next")
     .description("the next dose of every movement: what, with what it rests, how sure, what was refused")
     .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")
@@ -229,11 +244,12 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
     .description("runs a rule of your own over the records: what it would have said when, and what was seen of it")
     .argument("[rule]", "file of the rule; the plain published one, two over twice running, when left out")
     .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")
+    .option("--demo <folder>", "the made-up room with ten weeks of records instead, kept in this folder", folder)
     .option("--person <id>", "only this person")
     .option("--json", "one JSON document instead of words")
     .action(async (rule: string | undefined, options) => {
       const { replayRule } = await import("./commands/replay.ts");
-      await run(replayRule(rule, options, machine), options.json);
+      await run(replayRule(rule, options, io, machine), options.json);
     });
   stave
     .command("report")

@@ -18,6 +18,8 @@ import type {
   Changed,
   DecisionInput,
   DecisionOutput,
+  DecisionsInput,
+  DecisionsOutput,
   EventsInput,
   EventsOutput,
   EventsSince,
@@ -116,6 +118,24 @@ export const decisionInput: z.ZodType<DecisionInput> = z.discriminatedUnion("kin
   z.strictObject({ ...decided, kind: z.literal("undone"), decision: madeIdPiece }),
 ]);
 export const decisionOutput: z.ZodType<DecisionOutput> = z.strictObject({ id: madeIdPiece, plan: namePiece });
+
+/** Most decisions of one message. Ours, no source. */
+export const MOST_DECISIONS = 200;
+export const decisionsInput: z.ZodType<DecisionsInput> = z.strictObject({
+  decisions: z
+    .array(decisionInput)
+    .min(1)
+    .max(MOST_DECISIONS)
+    .refine((all) => new Set(all.map(({ id }) => id)).size === all.length, { message: "Each has an id of its own" }),
+});
+export const decisionsOutput: z.ZodType<DecisionsOutput> = z.strictObject({
+  answers: z.array(
+    z.union([
+      z.strictObject({ id: madeIdPiece, plan: namePiece }),
+      z.strictObject({ id: madeIdPiece, why: z.enum(["no such person", "unknown", "stale", "taken"]) }),
+    ]),
+  ),
+});
 
 const ruleShape = {
   id: z.string().regex(/^[a-z][a-z0-9-]{0,39}$/),

@@ -105,6 +105,17 @@ export interface DecisionOutput {
   readonly plan: string;
 }
 
+/** `POST decisions/many`: the coach's word on many at once, each by itself: one that cannot be taken stops no other. */
+export interface DecisionsInput {
+  readonly decisions: readonly DecisionInput[];
+}
+export interface DecisionsOutput {
+  readonly answers: readonly (
+    | DecisionOutput
+    | { readonly id: string; readonly why: "no such person" | "unknown" | "stale" | "taken" }
+  )[];
+}
+
 /** `GET rules`: the last version of each; one that takes nothing is over. */
 export interface RulesOutput {
   readonly rules: readonly StandingRule[];

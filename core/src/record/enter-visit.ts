@@ -81,7 +81,8 @@ export function enterVisit(input: VisitInput, scribe: Scribe): readonly HurtSaid
   const runs = runsIn(occurrence.session);
   const drafts = new Map<string, SetDraft[]>();
   const isStarted = of.record.sessions.some((one) => one.session === occurrence.id && one.started);
-  if (working.length > 0 && !isStarted) scribe.write("session-started", {}, at, session, [working[0]!.notes]);
+  if (working.length > 0 && (!isStarted || input.options.undo === true))
+    scribe.write("session-started", {}, at, session, [working[0]!.notes]);
   for (const row of working) {
     const slot = slotFor(occurrence, { ...idOf(row), ...slotOf(row) }, used);
     if (slot === undefined) {

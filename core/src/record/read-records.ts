@@ -114,7 +114,7 @@ export function readRecords(
   const unit = input.options.unit ?? columns.unit;
   const told: RecordInput = { ...input, options: { ...input.options, ...(unit === undefined ? {} : { unit }) } };
   const dated = datedRows(straighten(notes, columns), told);
-  const scribes = new Map(input.people.map((of) => [of, new Scribe(of, input.hash, input.options.correct === true)]));
+  const scribes = new Map(input.people.map((of) => [of, new Scribe(of, input.hash, input.options)]));
   for (const of of input.people) {
     const mine = dated.filter((row) => row.of === of);
     if (mine.length > 0) enterPerson(of, mine, told, scribes.get(of)!);

@@ -28,6 +28,8 @@ export interface RecordOptions {
   readonly dates?: DateOrder;
   /** What differs from what is recorded replaces it. */
   readonly correct?: true;
+  /** What this table once wrote is taken back; what was corrected since then stays. */
+  readonly undo?: true;
 }
 
 export interface RecordInput {

@@ -8,9 +8,10 @@ import {
   type StaveEvent,
   standingEvents,
 } from "../model/index.ts";
-import type { RecordPerson } from "./record-input.ts";
+import type { RecordOptions, RecordPerson } from "./record-input.ts";
 import type { RowNotes } from "./row-notes.ts";
 import { shown } from "./taken.ts";
+import { TakenBack } from "./taken-back.ts";
 
 /** The device by which paper is recorded; no phone goes by it. */
 export const PAPER_DEVICE = "stave-paper";
@@ -59,11 +60,15 @@ export class Scribe {
   readonly #ids: ReadonlySet<string>;
   readonly #standing: ReadonlyMap<string, StaveEvent>;
   readonly #same = new Map<string, number>();
+  readonly #undo: boolean;
+  readonly #said: TakenBack;
 
-  constructor(of: RecordPerson, hash: (text: string) => string, correct: boolean) {
+  constructor(of: RecordPerson, hash: (text: string) => string, { correct, undo }: RecordOptions) {
     this.#of = of;
     this.#hash = hash;
-    this.#correct = correct;
+    this.#correct = correct === true;
+    this.#undo = undo === true;
+    this.#said = new TakenBack(of.events);
     this.#ids = new Set(of.events.map(({ id }) => id));
     const sets = standingEvents(of.events).flatMap(({ event }) => {
       const place = placeOf(event.of);
@@ -95,13 +100,42 @@ export class Scribe {
     const fresh: StaveEvent[] = [];
     let n = highestCounter(this.#of.events);
     this.#same.clear();
-    for (const draft of this.#drafts) {
+    const gone = new Set<string>();
+    // That a session began stands as long as anything else of it does.
+    const beganLast = (one: Draft, other: Draft) =>
+      Number(one.kind === "session-started") - Number(other.kind === "session-started");
+    for (const draft of this.#undo ? this.#drafts.toSorted(beganLast) : this.#drafts) {
       const { kind, data, at, of, rows } = draft;
       const { plan: _, ...where } = of ?? {};
       const id = this.#id(canonicalJson({ kind, data, where, day: this.#of.dayOf(at), rows: [] }));
-      const stands = this.#ids.has(id) ? undefined : this.#othersWord(draft);
+      if (this.#undo) {
+        const stays = kind === "session-started" && this.#said.isMore(of!.session, gone);
+        const back = stays ? undefined : this.#said.back(id);
+        if (back?.kind === "struck") gone.add(id);
+        const known = back === undefined ? "known" : "fresh";
+        for (const row of rows) {
+          const count = counts.get(row) ?? { fresh: 0, known: 0 };
+          count[known]++;
+          counts.set(row, count);
+        }
+        if (back === undefined) continue;
+        n++;
+        fresh.push({
+          ...back,
+          v: 1,
+          id: this.#name(`undo\n${id}`),
+          person: this.#of.person.id,
+          device: PAPER_DEVICE,
+          n,
+          at,
+        });
+        continue;
+      }
+      const takenBack = this.#said.by(id);
+      const isThere = this.#ids.has(id) && takenBack === undefined;
+      const stands = isThere ? undefined : this.#othersWord(draft);
       if (rows.some(({ problems }) => problems.length > 0)) continue;
-      const isKnown = this.#ids.has(id) || stands === "same";
+      const isKnown = isThere || stands === "same";
       for (const row of rows) {
         const count = counts.get(row) ?? { fresh: 0, known: 0 };
         count[isKnown ? "known" : "fresh"]++;
@@ -111,13 +145,14 @@ export class Scribe {
       n++;
       fresh.push({
         v: 1,
-        id,
+        id: takenBack === undefined ? id : this.#name(`again\n${takenBack}`),
         person: this.#of.person.id,
         device: PAPER_DEVICE,
         n,
         at,
         kind,
         ...(of === undefined ? {} : { of }),
+        ...(takenBack === undefined ? {} : { replaces: takenBack }),
         ...(stands === undefined ? {} : { replaces: stands.id }),
         data,
       } as StaveEvent);
@@ -145,7 +180,11 @@ export class Scribe {
   #id(text: string): string {
     const many = this.#same.get(text) ?? 0;
     this.#same.set(text, many + 1);
-    return `paper-${this.#hash(`${this.#of.person.id}\n${many}\n${text}`).slice(0, 32)}`;
+    return this.#name(`${many}\n${text}`);
+  }
+
+  #name(text: string): string {
+    return `paper-${this.#hash(`${this.#of.person.id}\n${text}`).slice(0, 32)}`;
   }
 }
 

@@ -88,6 +88,8 @@ export const en = {
   reckon: { names: reckonings, figures, cautions, say: sayReckoned, list: sayReckonings },
   explain,
   next: nextWords,
+  /** What became of a decision, before its title. */
+  decided: { accepted: "taken:", changed: "changed:", refused: "refused:", pinned: "pinned:", undone: "taken back:" },
   assess: { returned: sayReturn },
   replay: sayReplay,
   simulate: { world: sayWorld, limits: simulationLimits },

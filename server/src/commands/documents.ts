@@ -4,6 +4,7 @@ import { beforeDocument } from "./before-document.ts";
 import { calendarDocument } from "./calendar-document.ts";
 import { checkDocument } from "./check-document.ts";
 import { cohortDocument } from "./cohort-document.ts";
+import { decideDocument } from "./decide-document.ts";
 import { demoDocument } from "./demo-document.ts";
 import { exercisesDocument } from "./exercises-document.ts";
 import { fitDocument } from "./fit-document.ts";
@@ -41,6 +42,7 @@ export const DOCUMENTS: Readonly<Record<string, z.ZodType>> = {
   morning: morningDocument,
   report: reportDocument,
   next: nextDocument,
+  decide: decideDocument,
   demo: demoDocument,
 };
 

@@ -1,12 +1,11 @@
-import { join } from "node:path";
 import type { Morning, MorningItem, MorningPerson } from "@stave/core/api";
 import { day } from "@stave/core/day";
 import { en, type Names, namesFrom, sayReason } from "@stave/core/text";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
 import { Changes, Practice } from "../practice/index.ts";
 import { type Answer, failed, type Io } from "./answer.ts";
-import { openData, openRecords } from "./data.ts";
-import { fillDemo } from "./demo-practice.ts";
+import { openRecords } from "./data.ts";
+import { openDemo } from "./demo-data.ts";
 import { type Machine, todayAt } from "./machine.ts";
 
 export interface MorningOptions {
@@ -19,15 +18,11 @@ export interface MorningOptions {
 export async function morning(options: MorningOptions, io: Io, machine: Machine): Promise<Answer> {
   const command = "morning";
   const today = todayAt(machine.clock());
-  const isDemo = options.demo !== undefined;
-  const data = isDemo
-    ? await openData(join(options.demo!, `room-${today}`), { database: undefined })
-    : await openRecords(options.data, machine);
+  const data =
+    options.demo === undefined ? await openRecords(options.data, machine) : await openDemo(options.demo, io, machine);
   if ("problem" in data) return failed(command, [data.problem]);
   const { store } = data;
   try {
-    if (isDemo && (await store.listDocuments(LOCAL_PRACTICE, "person")).length === 0)
-      await fillDemo(store, day(today), machine.clock(), io);
     const practice = new Practice(store, LOCAL_PRACTICE, new Changes());
     const list = await practice.morning(day(today), machine.clock());
     return {

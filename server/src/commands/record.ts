@@ -19,6 +19,7 @@ export interface RecordCommandOptions {
   readonly per?: "each" | "together";
   readonly dates?: DateOrder;
   readonly correct?: true;
+  readonly undo?: true;
   readonly take?: true;
   readonly leaveAsked?: true;
 }
@@ -48,7 +49,9 @@ export async function record(file: string, options: RecordCommandOptions, machin
     });
     if (!read.ok) return failed(command, read.problems);
     const asked = read.value.rows.flatMap(({ problems }) => problems);
-    const takes = options.take === true && (asked.length === 0 || options.leaveAsked === true);
+    const takes =
+      (options.take === true || options.undo === true) &&
+      (asked.length === 0 || options.leaveAsked === true || options.undo === true);
     if (takes)
       for (const [person, events] of read.value.events)
         for (let from = 0; from < events.length; from += BATCH)
@@ -95,7 +98,7 @@ function answer(
   { rows, repairs, events }: RecordsRead,
   asked: readonly Problem[],
   takes: boolean,
-  { data, take, leaveAsked }: RecordCommandOptions,
+  { data, take, leaveAsked, undo }: RecordCommandOptions,
   file: string,
   names: Names,
 ): Answer {
@@ -126,11 +129,13 @@ function answer(
     ...(leaves
       ? rows.filter(({ problems }) => problems.length > 0).map(({ line }) => `line ${line} is left out.`)
       : []),
-    takes
-      ? `Taken into ${data}/.`
-      : take === true
-        ? "Nothing was taken: answer the questions first, or leave their lines out with --leave-asked."
-        : "Nothing was taken yet: --take does.",
+    takes && undo === true
+      ? `${plural(fresh, "event", "events")} taken back in ${data}/. Taken again, the table stands as before.`
+      : takes
+        ? `Taken into ${data}/.`
+        : take === true
+          ? "Nothing was taken: answer the questions first, or leave their lines out with --leave-asked."
+          : "Nothing was taken yet: --take does.",
   ];
   return { command: "record", result, findings: [], problems: leaves ? [] : asked, words: `${words.join("\n")}\n` };
 }

@@ -6,25 +6,34 @@ import type { PlannedPerson } from "@stave/core/revise";
 import { en, namesFrom } from "@stave/core/text";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
 import { Changes, Practice } from "../practice/index.ts";
-import { type Answer, failed } from "./answer.ts";
+import { type Answer, failed, type Io } from "./answer.ts";
 import { openRecords } from "./data.ts";
+import { openDemo } from "./demo-data.ts";
 import type { Machine } from "./machine.ts";
 import { readInput } from "./read-input.ts";
 
 export interface ReplayOptions {
   readonly data: string;
   readonly person?: string;
+  /** The made-up room with its ten weeks of records, in this folder, instead of the data. */
+  readonly demo?: string;
 }
 
 /** Runs a rule over the records of a data folder. */
-export async function replayRule(file: string | undefined, options: ReplayOptions, machine: Machine): Promise<Answer> {
+export async function replayRule(
+  file: string | undefined,
+  options: ReplayOptions,
+  io: Pick<Io, "err">,
+  machine: Machine,
+): Promise<Answer> {
   const command = "replay";
   const text = file === undefined ? undefined : await readInput(file);
   if (text?.ok === false) return failed(command, text.problems);
   const read = text === undefined ? undefined : readRule(text.value, file!);
   if (read?.ok === false) return failed(command, read.problems);
   const rule = read?.value.value ?? TWO_FOR_TWO;
-  const data = await openRecords(options.data, machine);
+  const data =
+    options.demo === undefined ? await openRecords(options.data, machine) : await openDemo(options.demo, io, machine);
   if ("problem" in data) return failed(command, [data.problem]);
   try {
     const practice = new Practice(data.store, LOCAL_PRACTICE, new Changes());

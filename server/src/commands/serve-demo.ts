@@ -1,10 +1,7 @@
-import { join } from "node:path";
-import { day } from "@stave/core/day";
-import { LOCAL_PRACTICE } from "../local-practice.ts";
 import { type Exit, failed, give, type Io } from "./answer.ts";
-import { openData } from "./data.ts";
-import { demoPeople, fillDemo } from "./demo-practice.ts";
-import { type Machine, todayAt } from "./machine.ts";
+import { openDemo } from "./demo-data.ts";
+import { demoPeople } from "./demo-practice.ts";
+import type { Machine } from "./machine.ts";
 import { type ServeOptions, serveStore } from "./serve.ts";
 
 /**
@@ -16,12 +13,7 @@ export async function serveDemo(
   io: Io,
   machine: Machine,
 ): Promise<Exit> {
-  const today = todayAt(machine.clock());
-  const folder = join(out, `room-${today}`);
-  const data = await openData(folder, { database: undefined });
+  const data = await openDemo(out, io, machine);
   if ("problem" in data) return give(failed("demo", [data.problem]), false, io);
-  const { store } = data;
-  if ((await store.listDocuments(LOCAL_PRACTICE, "person")).length === 0)
-    await fillDemo(store, day(today), machine.clock(), io);
-  return await serveStore(store, options, io, machine, await demoPeople());
+  return await serveStore(data.store, options, io, machine, await demoPeople());
 }

@@ -1,4 +1,12 @@
-import type { DecisionInput, DecisionOutput, Morning, PeopleOutput, PersonOutput, RuleInput } from "@stave/core/api";
+import type {
+  DecisionInput,
+  DecisionOutput,
+  DecisionsOutput,
+  Morning,
+  PeopleOutput,
+  PersonOutput,
+  RuleInput,
+} from "@stave/core/api";
 import type { Day } from "@stave/core/day";
 import { CATALOGUE, readOwnExercises } from "@stave/core/exercises";
 import { FitMemory } from "@stave/core/fit";
@@ -199,6 +207,16 @@ export class Practice {
     });
     if (decided.ok) this.#changes.tell(this.#id, person);
     return decided;
+  }
+
+  /** The coach's word on many, one after another: one that cannot be taken stops no other. */
+  async decideMany(inputs: readonly DecisionInput[], now: number): Promise<DecisionsOutput["answers"]> {
+    const answers: DecisionsOutput["answers"][number][] = [];
+    for (const input of inputs) {
+      const decided = await this.decide(input, now);
+      answers.push(decided.ok ? decided.output : { id: input.id, why: decided.why });
+    }
+    return answers;
   }
 
   async #plannedNow(document: StoredDocument, now: number): Promise<PlannedPerson> {

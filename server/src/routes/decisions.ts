@@ -1,7 +1,7 @@
 import { Refusal } from "../safeguard/index.ts";
 import type { Handlers, Serving } from "./handlers.ts";
 
-export function decisions({ practice, clock }: Serving): Pick<Handlers, "decide"> {
+export function decisions({ practice, clock }: Serving): Pick<Handlers, "decide" | "decideMany"> {
   return {
     async decide({ caller, input }) {
       const decided = await practice(caller.practice).decide(input, clock());
@@ -17,5 +17,9 @@ export function decisions({ practice, clock }: Serving): Pick<Handlers, "decide"
           throw new Refusal(409, "decision/id-taken", "Something else was recorded under this id, and stays");
       }
     },
+
+    decideMany: async ({ caller, input }) => ({
+      answers: await practice(caller.practice).decideMany(input.decisions, clock()),
+    }),
   };
 }

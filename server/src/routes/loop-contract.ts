@@ -184,6 +184,19 @@ export function loopContract(name: string, openStore: () => Promise<Store>): voi
         expect([401, 403]).toContain(got.status);
       }
       expect(await it.store.eventsOf(LOCAL_PRACTICE, "esteban")).toEqual(before);
+      const many = (decisions: readonly DecisionInput[], headers = owner) =>
+        it.ask(at("decisions/many"), { headers, body: { decisions } });
+      const all = await many(refusals.map(([, , input]) => input));
+      expect(all.json.answers).toEqual([
+        { id: "decision-2", why: "stale" },
+        { id: "decision-yes-1", why: "taken" },
+        { id: "decision-3", why: "unknown" },
+        { id: "decision-4", why: "unknown" },
+        { id: "decision-5", why: "no such person" },
+      ]);
+      expect((await many([])).status).toBe(400);
+      expect([401, 403]).toContain((await many([refusals[0]![2]], {})).status);
+      expect(await it.store.eventsOf(LOCAL_PRACTICE, "esteban")).toEqual(before);
     });
 
     test("undone, the revision before stands again, under its own id, and the proposal waits again", async () => {

@@ -266,6 +266,8 @@ const records = {
   "record/end-differs": "Start and end tell another length than the minutes",
   "record/outside": "No word for work outside the plan",
   "record/pressure": "The upper number first, and before or after the session under when",
+  "decide/nothing-named": "Name what is decided, or say --all",
+  "decide/unknown": "Nothing of this name waits or was decided today",
   "record/ended": "No word for how a session ended",
   "record/run-end": "No word for what ended a run",
   "record/because": "No word for why",
