@@ -1,8 +1,10 @@
 import { expect, test } from "vitest";
 import { day } from "../day.ts";
 import { CATALOGUE } from "../exercises/index.ts";
-import type { Dose, Person, Statement } from "../model/index.ts";
+import type { Dose, Exercise, Person, Statement } from "../model/index.ts";
 import {
+  madeUpCatalogue,
+  madeUpExercise,
   madeUpPerson,
   madeUpPlace,
   madeUpProgramme,
@@ -70,4 +72,34 @@ test("the remedy takes the nearest easier form that is not set aside and that th
   expect(aboveCeiling.run(lookAt({ ...input, programme: after }))).toEqual([]);
   const bare = aboveCeiling.run(lookAt({ ...input, place: madeUpPlace() }))[0]!.cures!();
   for (const { data } of bare) expect(CATALOGUE.exercises.get(String(data["id"]))?.needs).toEqual([]);
+});
+
+test("easier forms alone, counted alike, none for the coach alone, the nearest first, two at most", () => {
+  const form = (id: string, more: Partial<Exercise> = {}) => madeUpExercise({ id, name: id, ...more });
+  const forms = [
+    form("asked", { stress: { knee_deep: 3 } }),
+    form("low"),
+    form("lower"),
+    form("lowest"),
+    form("up"),
+    form("held", { amounts: "hold" }),
+    form("one-sided", { eachSide: true }),
+    form("coached", { coachOnly: true }),
+    form("deep", { stress: { knee_deep: 3 } }),
+    form("with-bar", { needs: [["barbell"]] }),
+  ];
+  const step = (from: string, to: string, branch = "main") => ({ from, to, branch });
+  const steps = [
+    step("lowest", "lower"),
+    step("lower", "low"),
+    step("low", "asked"),
+    step("asked", "up"),
+    ...["held", "one-sided", "coached", "deep", "with-bar"].map((id) => step(id, "asked", id)),
+  ];
+  const catalogue = madeUpCatalogue(forms, [{ id: "l", name: "L", start: "lowest", steps }]);
+  const programme = madeUpProgramme([madeUpSession("a", 60, [madeUpSlot("asked", "squat", sets(2, reps(8)))])]);
+  const input = { programme, catalogue, person: madeUpPerson({ cannot: ["knee_deep"] }), on: day("2027-03-01") };
+  const ids = (more: object) =>
+    aboveCeiling.run(lookAt({ ...input, ...more }))[0]!.cures!().map(({ data }) => data["id"]);
+  expect(ids({ place: madeUpPlace() })).toEqual(["low", "lower"]);
 });

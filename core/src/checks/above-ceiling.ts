@@ -19,7 +19,7 @@ function setAside(exercise: Exercise, cut: ReturnType<Health["cut"]>, clearance:
 /** Easier forms of the same ladder that are not set aside, the nearest first. */
 function easierForms(look: Look, exercise: Exercise, dose: Dose, clearance: Clearance): readonly Exercise[] {
   const found = [...look.catalogue.exercises.values()].flatMap((other) => {
-    const steps = other === exercise ? undefined : distance(look.catalogue, exercise.id, other.id);
+    const steps = distance(look.catalogue, exercise.id, other.id);
     const suits = steps !== undefined && steps < 0 && other.amounts === exercise.amounts && !other.coachOnly;
     const alike = other.eachSide === exercise.eachSide && canBeDoneAt(other, look.place);
     return suits && alike && setAside(other, cutDose(other, dose, clearance, {}), clearance).length === 0

@@ -32,6 +32,7 @@ testCheck(cannotJudge, {
     "a hold": doc(slot(hold(20))),
     "trunk work": doc(slot(reps(8), 60, "dead-bug")),
     "range and readiness": doc(slot(reps(8), 60, "stretch")),
+    "an exercise that nobody knows": doc(slot(reps(8), 60, "moonwalk")),
     "one set needs no rest": doc(slot(reps(8, left), 0, "squat", 1)),
     "the rest of a pair is that of the pair": doc({ pair: [slot(reps(8, left), 0), slot(reps(8, left), 0)] }),
   },

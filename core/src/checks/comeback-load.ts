@@ -50,8 +50,9 @@ export const comebackLoad: Check<"person/comeback-load", Data> = {
   severity: "warn",
   sources: ["practice"],
   run({ doses, catalogue, person, on }) {
-    const recent = person === undefined || on === undefined ? undefined : recentSets(person.recent ?? [], on);
-    if (person === undefined || on === undefined || recent === undefined || recent.daysOff < COMEBACK_DAYS) return [];
+    if (person === undefined || on === undefined) return [];
+    const recent = recentSets(person.recent ?? [], on);
+    if (recent === undefined || recent.daysOff < COMEBACK_DAYS) return [];
     return doses.flatMap((place): readonly Found<Data>[] => {
       const { dose, exercise, of, change } = place;
       if (of.phaseAt !== 0 || change !== undefined) return [];

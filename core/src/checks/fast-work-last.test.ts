@@ -63,3 +63,10 @@ test("the remedy moves it before the slow work; a pair is left to the coach", ()
   const pair = session([slot("squat"), { pair: [slot("jump"), slot("plank")] }]);
   expect(fastWorkLast.run(lookAt(pair))[0]!.cures!()).toEqual([]);
 });
+
+test("of two slow ones before it, it is moved before the first; what stands behind it stays", () => {
+  const keys = session([slot("squat"), { ...slot("squat"), slot: "again" }, slot("jump"), slot("plank")]);
+  const [cure] = fastWorkLast.run(lookAt(keys))[0]!.cures!();
+  const order = changed(keys.programme, cure!.changes).phases[0]!.sessions[0]!.work;
+  expect(order.map((block) => "slot" in block && block.slot)).toEqual(["jump", "squat", "again", "plank"]);
+});

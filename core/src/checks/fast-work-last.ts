@@ -18,7 +18,6 @@ function before({ pattern }: Exercise): readonly Lane[] {
 
 /** The first block that should come after this slot and comes before. */
 function slowBefore(look: Look, { session, blockAt }: SlotPlace, lanes: readonly Lane[]) {
-  if (lanes.length === 0) return undefined;
   for (const [index, block] of session.work.slice(0, blockAt).entries()) {
     for (const { first } of slotsOf(block)) {
       const exercise = look.catalogue.exercises.get(first);

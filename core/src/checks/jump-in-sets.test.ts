@@ -120,3 +120,26 @@ test("single sets are not taken away: a jump made of many slots of one set has n
   expect(found?.data["muscles"]).toMatchObject([{ muscle: "front thigh", sets: 8, mean: 4 }]);
   expect(found?.cures?.()).toEqual([]);
 });
+
+test("of two muscles that jump, the slots of both lose sets, and no other slot", () => {
+  const all = madeUpCatalogue([
+    madeUpExercise({ id: "squat", name: "Squat", muscles: { "front thigh": 1 } }),
+    madeUpExercise({ id: "row", name: "Row", muscles: { lats: 1 } }),
+    madeUpExercise({ id: "curl", name: "Curl", muscles: { biceps: 1 } }),
+  ]);
+  const of = (key: string, squat: number, row: number) =>
+    madeUpPhase(
+      [
+        madeUpSession("a", 60, [
+          madeUpSlot("squat", "squat", sets(squat, reps(8)), { slot: `squat-${key}` }),
+          madeUpSlot("row", "squat", sets(row, reps(8)), { slot: `row-${key}` }),
+          madeUpSlot("curl", "squat", sets(4, reps(8)), { slot: `curl-${key}` }),
+        ]),
+      ],
+      { key, title: key },
+    );
+  const input = { programme: madeUpProgramme([], { phases: [of("one", 4, 4), of("two", 8, 9)] }), catalogue: all };
+  const [found] = jumpInSets.run(lookAt(input));
+  expect(found!.data["muscles"]).toMatchObject([{ muscle: "lats" }, { muscle: "front thigh" }]);
+  expect(found!.cures!()[0]!.data["slots"]).toMatchObject([{ slot: "squat-two" }, { slot: "row-two" }]);
+});

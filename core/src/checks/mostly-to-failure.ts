@@ -48,7 +48,6 @@ export const mostlyToFailure: Check<"phase/mostly-to-failure", Data> = {
     const status = look.person?.status ?? look.programme.status;
     return look.programme.phases.flatMap((phase, phaseAt): readonly Found<Data>[] => {
       const places = look.doses.filter(({ of }) => of.phaseAt === phaseAt);
-      if (!places.some(({ dose }) => dose.sets.some(toFailure))) return [];
       const judged = places.flatMap((place) => place.dose.sets.filter((set) => isJudged(look, place, set)));
       const failing = judged.filter(toFailure).length;
       if (!(failing > judged.length / 2)) return [];

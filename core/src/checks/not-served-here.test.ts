@@ -91,3 +91,35 @@ test("two forms at most, none that needs a coach's eye, and of two as near the e
   const input = { ...doc("asked", madeUpPlace()), catalogue };
   expect(notServedHere.run(lookAt(input))[0]!.cures!().map(({ data }) => data["id"])).toEqual(["down", "up"]);
 });
+
+test("where no ladder leads to one: loaded forms of the pattern that drive the same, most alike first, then by name", () => {
+  const form = (id: string, biceps: number, more: Partial<Exercise> = {}) =>
+    madeUpExercise({
+      id,
+      name: id,
+      pattern: "horizontal pull",
+      loadMeaning: "stack",
+      muscles: { lats: 1, ...(biceps > 0 ? { biceps: biceps as 0.5 } : {}) },
+      ...more,
+    });
+  const forms = [
+    form("asked", 0.5, { needs: [["rack"]] }),
+    form("unlike", 0),
+    form("b-like", 0.5),
+    form("a-like", 0.5),
+    form("body", 0.5, { loadMeaning: "body only" }),
+    form("held", 0.5, { amounts: "hold" }),
+    form("coached", 0.5, { coachOnly: true }),
+    form("vertical", 0.5, { pattern: "vertical pull" }),
+    form("no-cable", 0.5, { needs: [["cable"]] }),
+    form("other-drive", 0.5, { muscles: { lats: 1, biceps: 1 } }),
+  ];
+  const of = (left: readonly string[]) => {
+    const catalogue = madeUpCatalogue(forms.filter(({ id }) => left.includes(id)));
+    const input = { ...doc("asked", madeUpPlace()), catalogue };
+    return notServedHere.run(lookAt(input))[0]!.cures!().map(({ data }) => data["id"]);
+  };
+  const all = forms.map(({ id }) => id);
+  expect(of(all)).toEqual(["a-like", "b-like"]);
+  expect(of(all.filter((id) => !id.startsWith("a-") && !id.startsWith("b-")))).toEqual(["unlike"]);
+});

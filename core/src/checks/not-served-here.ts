@@ -15,10 +15,7 @@ const FORMS_OFFERED = 2;
 /** Forms of the same ladder that the place serves, the nearest first, the easier of two as near. */
 function nearForms(look: Look, exercise: Exercise): readonly Exercise[] {
   const found = [...look.catalogue.exercises.values()].flatMap((other) => {
-    const steps =
-      other === exercise || !canBeDoneAt(other, look.place)
-        ? undefined
-        : distance(look.catalogue, exercise.id, other.id);
+    const steps = canBeDoneAt(other, look.place) ? distance(look.catalogue, exercise.id, other.id) : undefined;
     return steps === undefined || other.coachOnly ? [] : [{ other, steps }];
   });
   return found

@@ -66,6 +66,5 @@ export function sharedSets(dose: Dose): readonly SharedSet[] {
 
 /** @returns the sets of a dose that ask for more than can be expected */
 export function unlikelySets(dose: Dose): readonly SharedSet[] {
-  if (dose.sets.every((set) => set.percent === undefined)) return [];
   return sharedSets(dose).filter((set) => !(set.needed <= set.possible));
 }

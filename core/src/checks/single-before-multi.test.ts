@@ -56,3 +56,10 @@ test("the remedy does it after the last of them, and only a straight slot is mov
   const paired = doc({ pair: [slot("bench"), slot("press-down")] }, slot("dip"));
   expect(singleBeforeMulti.run(lookAt(paired))[0]!.cures!()).toEqual([]);
 });
+
+test("what stands behind the last of them stays behind", () => {
+  const { programme } = doc(slot("press-down"), slot("dip"), slot("kick-back"));
+  const [cure] = singleBeforeMulti.run(lookAt({ programme, catalogue }))[0]!.cures!();
+  const work = changed(programme, cure!.changes).phases[0]!.sessions[0]!.work;
+  expect(work.map((block) => ("slot" in block ? block.slot : "pair"))).toEqual(["dip", "press-down", "kick-back"]);
+});

@@ -23,7 +23,7 @@ export const tooHeavyForNovice: Check<"dose/too-heavy-for-novice", Data> = {
     if ((person?.status ?? programme.status) !== "novice") return [];
     return doses.flatMap((place): readonly Found<Data>[] => {
       const { dose, exercise } = place;
-      const percent = Math.max(0, ...dose.sets.map((set) => set.percent ?? 0));
+      const percent = Math.max(...dose.sets.map((set) => set.percent ?? 0));
       if (percent < TOO_HEAVY) return [];
       const at = pathOfDose(place);
       const lighter = dose.sets.map((set) => ((set.percent ?? 0) >= TOO_HEAVY ? { ...set, percent: ADVISED } : set));

@@ -43,7 +43,7 @@ export const tooHeavyWhenYoung: Check<"person/too-heavy-when-young", Data> = {
     const most = person.status === "novice" ? MOST_LEARNING : MOST_LEARNED;
     return doses.flatMap((place): readonly Found<Data>[] => {
       const { dose, exercise } = place;
-      const percent = Math.max(0, ...dose.sets.map((set) => set.percent ?? 0));
+      const percent = Math.max(...dose.sets.map((set) => set.percent ?? 0));
       if (!(percent > most) && !dose.sets.some(isToTheLimit)) return [];
       const at = pathOfDose(place);
       const after = eased(dose, most);

@@ -4,15 +4,13 @@ import { slotPaths } from "../run/walk.ts";
 
 /** @returns the dose with so many sets more, like its last one, or fewer, from the end; one set always stays */
 export function doseWith(dose: Dose, more: number): Dose {
-  const last = dose.sets.at(-1);
-  if (last === undefined) return dose;
   const count = Math.max(1, dose.sets.length + more);
-  return { ...dose, sets: Array.from({ length: count }, (_, index) => dose.sets[index] ?? last) };
+  return { ...dose, sets: Array.from({ length: count }, (_, index) => dose.sets[index] ?? dose.sets.at(-1)!) };
 }
 
 /** @returns the most sets that the first doses of a block's slots ask for */
 export function setsOf(block: Block): number {
-  return Math.max(0, ...slotsOf(block).map((slot) => slot.dose.sets.length));
+  return Math.max(...slotsOf(block).map((slot) => slot.dose.sets.length));
 }
 
 /**

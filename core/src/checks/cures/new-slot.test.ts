@@ -102,3 +102,12 @@ test("a session of nineteen slots takes one more; slots of pairs count", () => {
   };
   expect([of(9, 1), of(10, 0), of(0, 19)]).toEqual([2, 0, 2]);
 });
+
+test("the new slot may be eased by one step and goes up by two, for what the exercise is", () => {
+  expect(slotsFor({ ...squat, pattern: "hinge" })[0]).toMatchObject({
+    pattern: "hinge",
+    first: "squat",
+    down: 1,
+    up: 2,
+  });
+});

@@ -49,3 +49,33 @@ test("a pair is written with its rest", () => {
     "dose",
   ]);
 });
+
+test("warm-ups, lists of weeks and rounds are written as their file has them", () => {
+  const warmup = [
+    { do: "cycle", dose: sets(1, reps(10)), or: ["row"] },
+    { do: "walk", dose: sets(1, reps(10)) },
+    { ramp: "squat", sets: 2 },
+  ];
+  expect(editOf({ op: "set", at: ["warmup"], value: warmup })).toMatchObject({
+    value: [
+      { do: "cycle", dose: "1 × 10", or: ["row"] },
+      { do: "walk", dose: "1 × 10" },
+      { ramp: "squat", sets: 2 },
+    ],
+  });
+  expect(editOf({ op: "set", at: ["light"], value: [4, 8] })).toMatchObject({ value: [4, 8] });
+  expect(editOf({ op: "set", at: ["first"], value: "goblet-squat" })).toMatchObject({ value: "goblet-squat" });
+  const slots = ["a", "b", "c"].map((key) => madeUpSlot(key, "squat", dose));
+  const round = editOf({ op: "set", at: ["work", 0], value: { round: slots } }) as unknown as { value: object };
+  expect(round.value).toMatchObject({ round: [{ slot: "a" }, { slot: "b" }, { slot: "c" }] });
+  expect(round.value).not.toHaveProperty("restS");
+  const pair = editOf({ op: "set", at: ["work", 0], value: { pair: slots.slice(0, 2) } }) as unknown as {
+    value: object;
+  };
+  expect(pair.value).not.toHaveProperty("restS");
+});
+
+test("muscles that a slot is for are written", () => {
+  const slot = madeUpSlot("curl", "upper isolation", dose, { muscles: ["biceps"] });
+  expect(editOf({ op: "insert", at: ["work", 0], value: slot })).toMatchObject({ value: { muscles: ["biceps"] } });
+});

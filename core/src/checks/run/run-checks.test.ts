@@ -107,3 +107,10 @@ test("ids are permanent: a noun, a stroke, plain words", () => {
   expect(new Set(ids).size).toBe(ids.length);
   for (const id of ids) expect(id).toMatch(/^[a-z]+\/[a-z]+(-[a-z]+)*$/);
 });
+
+test("the tenth slot comes after the second", () => {
+  const many = Array.from({ length: 11 }, (_, n) => madeUpSlot("squat", "squat", each, { slot: `s-${n}` }));
+  const { findings } = runChecks({ programme: madeUpProgramme([madeUpSession("a", 200, many)]), catalogue }, []);
+  const at = findings.filter((finding) => finding.check === "dose/one-sided-without-side").map((one) => one.at[5]);
+  expect(at).toEqual(Array.from({ length: 11 }, (_, n) => n));
+});

@@ -114,15 +114,9 @@ function remediesOf(
   return remedies;
 }
 
-/** By place from the top; what holds comes before what it holds. */
-function inFileOrder(a: Finding, b: Finding): number {
-  for (let i = 0; i < Math.min(a.at.length, b.at.length); i++) {
-    const [x, y] = [a.at[i]!, b.at[i]!];
-    if (x === y) continue;
-    if (typeof x === "number" && typeof y === "number") return x - y;
-    return String(x) < String(y) ? -1 : 1;
-  }
-  return a.at.length - b.at.length;
+/** A place as a text whose order is that of places from the top; what holds comes before what it holds. */
+function orderOf({ at }: Finding): string {
+  return at.map((step) => (typeof step === "number" ? String(step).padStart(6, "0") : step)).join("/");
 }
 
 /**
@@ -151,7 +145,11 @@ export function runChecks(
       findings.push(remedies === "none" ? finding : { ...finding, remedies: remediesOf(input, silence, all, each) });
     }
   }
-  return { findings: findings.sort(inFileOrder), silenced, unused: silence.filter((each) => !used.has(each)) };
+  return {
+    findings: findings.sort((a, b) => Number(orderOf(a) > orderOf(b)) - Number(orderOf(a) < orderOf(b))),
+    silenced,
+    unused: silence.filter((each) => !used.has(each)),
+  };
 }
 
 /** Checks a programme, with the silences that its own file holds. */
