@@ -42,6 +42,7 @@ export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
   record: [`stave record ${ROOM}/log.csv --data room`, `stave record ${ROOM}/log.csv --data room --take --leave-asked`],
   morning: ["stave morning --data room"],
   next: ["stave next --data room --person dagny"],
+  export: ["stave export dagny --data room --out copies"],
   report: ["stave report dagny --data room --for clinician"],
   serve: ["stave serve --data room"],
   screen: [`stave screen ${ROOM}/screening-tobiah.yaml`, `stave screen ${ROOM}/screening-tobiah.yaml --request out`],

@@ -265,6 +265,17 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
       await run(report(person, options, machine), options.json);
     });
   stave
+    .command("export")
+    .description("a copy of everything that is kept of one person: a table to read, and JSON for programs")
+    .argument("<person>", "id of the person")
+    .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")
+    .requiredOption("--out <folder>", "where to write", folder)
+    .option("--json", "one JSON document instead of words")
+    .action(async (person: string, options) => {
+      const { exportPerson } = await import("./commands/export.ts");
+      await run(exportPerson(person, options, machine), options.json);
+    });
+  stave
     .command("serve")
     .description("serves the coach's page on this machine, and the page for participants' phones, until Ctrl-C")
     .option("--data <folder>", "where the records are kept, unless STAVE_DATABASE says", "data")

@@ -44,7 +44,14 @@ describe("beside the sets", () => {
 
   test("machine and technique stay with their set", () => {
     expect(setsOf(set("a", 1, { reps: 8, machine: "Row 2", technique: "lost", pulledBy: { setting: 7 } }))).toEqual([
-      { set: 0, exercise: "goblet-squat", reps: { both: 8 }, machine: "Row 2", technique: "lost" },
+      {
+        set: 0,
+        exercise: "goblet-squat",
+        reps: { both: 8 },
+        pulledBy: { setting: 7 },
+        machine: "Row 2",
+        technique: "lost",
+      },
     ]);
   });
 });

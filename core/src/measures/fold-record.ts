@@ -118,7 +118,10 @@ function slotsOf(words: readonly Standing[]): readonly SlotRecord[] {
   });
 }
 
-function setOf(set: number, { exercise, reps, holdS, load, reserve, machine, technique }: SetDone): SetRecord {
+function setOf(
+  set: number,
+  { exercise, reps, holdS, load, pulledBy, reserve, machine, technique }: SetDone,
+): SetRecord {
   const [readReps, readHold] = [readingOf(reps), readingOf(holdS)];
   return {
     set,
@@ -126,6 +129,7 @@ function setOf(set: number, { exercise, reps, holdS, load, reserve, machine, tec
     ...(readReps === undefined ? {} : { reps: readReps }),
     ...(readHold === undefined ? {} : { holdS: readHold }),
     ...(load === "as asked" ? {} : { load }),
+    ...(pulledBy === undefined ? {} : { pulledBy }),
     ...(reserve === "not said" ? {} : { reserve }),
     ...(machine === undefined ? {} : { machine }),
     ...(technique === undefined ? {} : { technique }),

@@ -1,4 +1,14 @@
-import type { Cut, EventData, ExerciseId, Patch, Proposal, RunEnd, SlotKey, SwapCause } from "../model/index.ts";
+import type {
+  Cut,
+  EventData,
+  ExerciseId,
+  Patch,
+  Proposal,
+  RunEnd,
+  SetDone,
+  SlotKey,
+  SwapCause,
+} from "../model/index.ts";
 import type { Load } from "../units.ts";
 
 /** What was read of one side of a set, or the whole of it; undefined where nobody touched the value. */
@@ -13,6 +23,8 @@ export interface SetRecord {
   readonly holdS?: Reading;
   /** Absent where the load was left as asked; "none" where it was said that there was none. */
   readonly load?: Load | "none";
+  /** What pulled instead of a mass. */
+  readonly pulledBy?: SetDone["pulledBy"];
   /** Repetitions in reserve, where said. */
   readonly reserve?: number;
   /** Which machine, where said: its numbers are its own. */

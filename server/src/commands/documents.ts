@@ -7,6 +7,7 @@ import { cohortDocument } from "./cohort-document.ts";
 import { decideDocument } from "./decide-document.ts";
 import { demoDocument } from "./demo-document.ts";
 import { exercisesDocument } from "./exercises-document.ts";
+import { exportDocument } from "./export-document.ts";
 import { fitDocument } from "./fit-document.ts";
 import { importDocument } from "./import-document.ts";
 import { morningDocument } from "./morning-document.ts";
@@ -38,6 +39,7 @@ export const DOCUMENTS: Readonly<Record<string, z.ZodType>> = {
   simulate: simulateDocument,
   replay: replayDocument,
   import: importDocument,
+  export: exportDocument,
   record: recordDocument,
   morning: morningDocument,
   report: reportDocument,
