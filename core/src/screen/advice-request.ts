@@ -111,6 +111,7 @@ export function adviceRequest(
   const consents = [...file.consents, ...(session?.today.consents ?? [])];
   const facts = [
     ...screeningFacts(answers, screened),
+    ...((answers.other ?? []).length > 0 ? [reason("request/other", { said: answers.other ?? [] })] : []),
     ...((answers.past ?? []).length > 0 ? [reason("request/past", { past: answers.past ?? [] })] : []),
     ...(session === undefined ? [] : todayFacts(session.today, session.before)),
   ];

@@ -56,6 +56,7 @@ const answersFile = z
     cleared: cleared.optional(),
     also: z.array(z.enum(STATEMENTS)).max(STATEMENTS.length).optional(),
     medicines: z.array(namePiece(80)).max(30).optional(),
+    other: z.array(namePiece(200)).max(20).optional(),
     past: z.array(namePiece(200)).max(20).optional(),
     consents: consentsPiece.optional(),
     "age of consent": consentAgePiece.optional(),

@@ -49,6 +49,8 @@ export interface Answers {
   readonly also?: readonly Statement[];
   /** Medicines by name, as the person says them. */
   readonly medicines?: readonly string[];
+  /** Conditions that stand on no list here, in the person's words: nothing is guessed of them, somebody is asked. */
+  readonly other?: readonly string[];
   /** Health history that is said to be over, in the person's words. */
   readonly past?: readonly string[];
 }

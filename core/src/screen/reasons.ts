@@ -23,6 +23,8 @@ export const SCREEN_CODES = [
   "screen/clearance-before-signs",
   /** answers: names of what was not answered and was read the safe way */
   "screen/missing",
+  /** said: conditions on no list, in the person's words: whoever treats them is asked */
+  "screen/other",
   /** past: the person's words: asks for a note before the first hard session */
   "screen/past",
   /** statement: of the table of cautions, to be entered in the roster */
@@ -138,6 +140,8 @@ export const SCREEN_CODES = [
   "request/not-answered",
   /** on, who, effort */
   "request/cleared",
+  /** said: conditions on no list, in the person's words */
+  "request/other",
   /** past: the person's words */
   "request/past",
   /** readings: { systolic, diastolic } in turn, rule, dated */

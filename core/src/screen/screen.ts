@@ -135,11 +135,12 @@ function gentler(found: Readiness, waits: boolean): Readiness {
 function askedBeside(answers: Answers, born: Day): readonly Reason[] {
   const missing = missingIn(answers);
   const past = answers.past ?? [];
-  const { also = [], medicines = [] } = answers;
+  const { also = [], medicines = [], other = [] } = answers;
   return [
     ...also.map((statement) => reason(statement === "pregnant" ? "screen/pregnant" : "screen/also", { statement })),
     ...medicineFacts(medicines),
     ...(missing.length > 0 ? [reason("screen/missing", { answers: missing })] : []),
+    ...(other.length > 0 ? [reason("screen/other", { said: other })] : []),
     ...(past.length > 0 ? [reason("screen/past", { past })] : []),
     ...(ageOn(born, answers.on) >= ADULT_AT ? [] : [reason("screen/under-age", { age: ageOn(born, answers.on) })]),
   ];

@@ -77,6 +77,8 @@ export const screenReasons: Readonly<Record<ScreenCode, Say>> = {
   "screen/clearance-before-signs": (data) =>
     `${said(data, "who")} agreed on ${printDate(said(data, "on"))} without knowing of ${names(data, "signs")}: ask again.`,
   "screen/missing": (data) => `Not answered, read the safe way: ${names(data, "answers")}.`,
+  "screen/other": (data) =>
+    `Named, and on no list here: ${names(data, "said")}. Nothing is guessed: ask whoever treats it for written limits, and enter them in the roster.`,
   "screen/past": (data) =>
     `Said to be over: ${names(data, "past")}. Ask for a doctor's note before the first hard session.`,
   "screen/also": (data) =>
@@ -182,6 +184,7 @@ export const screenReasons: Readonly<Record<ScreenCode, Say>> = {
   "request/not-answered": (data) => `Asked and not answered: ${names(data, "names")}.`,
   "request/cleared": (data) =>
     `Earlier: ${said(data, "who")} agreed to ${said(data, "effort")} work on ${printDate(said(data, "on"))}.`,
+  "request/other": (data) => `In their own words: ${names(data, "said")}.`,
   "request/past": (data) => `Said to be over: ${names(data, "past")}.`,
   "request/pressure": (data) =>
     `Blood pressure today, seated at rest: ${listed(dataListIn(data, "readings").map(pressure), "then")}${byRule(data)}.`,
