@@ -20,7 +20,7 @@ export function liftsFrom(
     for (const set of sets) {
       const lift = liftOf(set, on, catalogue.exercises.get(set.exercise));
       if (lift === undefined) continue;
-      const key = JSON.stringify([session, set.exercise]);
+      const key = `${session}\n${set.exercise}`;
       const worth = (set.lifted?.value ?? 0) * 1000 + (lift.reps ?? lift.holdS ?? 0) + (lift.reserve ?? 0);
       if (!((best.get(key)?.worth ?? -1) >= worth)) best.set(key, { lift, worth });
     }

@@ -11,7 +11,7 @@ export { type PainEdges, type PainOn, painOn } from "./pain.ts";
 export type { ProgressInput } from "./progress-input.ts";
 export { dosesFor, proposalsFor, type SlotDose, type Waiting } from "./proposals-for.ts";
 export { PROGRESS_CODES, type ProgressCode } from "./reasons.ts";
-export { stateOf } from "./state-of.ts";
+export { statesOf } from "./state-of.ts";
 export { type TellingSet, tellsMost } from "./tells-most.ts";
 export { rangeOf, titleOf } from "./titles.ts";
 export { twoForTwo } from "./two-for-two.ts";

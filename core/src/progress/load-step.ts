@@ -19,7 +19,7 @@ import { allAsked, overAsked, running } from "./trained.ts";
  * @source acsm2009, ours
  */
 export function loadStep(state: DoseState): NextDose {
-  const { slot, exercise, person, loads } = state;
+  const { slot, exercise, person } = state;
   const range = rangeOf(slot.dose);
   const last = running(state, LOAD_STEP.sessions);
   if (range === undefined || last === undefined || slot.loads !== undefined) return stay();
@@ -29,7 +29,7 @@ export function loadStep(state: DoseState): NextDose {
   if (!all || loaded.some((load) => load === undefined)) return stay();
   const shown = (loaded as Load[]).reduce((least, each) => (massOf(each) < massOf(least) ? each : least));
   if (slot.load !== undefined && massOf(shown) !== massOf(slot.load)) return stay();
-  const step = nextLoad(exercise, person, loads, shown);
+  const step = nextLoad(exercise, person, state.loads, shown);
   if (step === undefined) return stay([reason("progress/nothing-heavier", { load: plain(shown) })]);
   const { to, percent } = step;
   if (percent === undefined) return stay();

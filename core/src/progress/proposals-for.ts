@@ -19,7 +19,7 @@ import { runsNext } from "./next-run.ts";
 import type { PainOn } from "./pain.ts";
 import type { ProgressInput } from "./progress-input.ts";
 import { reason } from "./reasons.ts";
-import { stateOf } from "./state-of.ts";
+import { type SlotNow, statesOf } from "./state-of.ts";
 import { titleOf } from "./titles.ts";
 import { isAbout, unansweredPains } from "./waiting-pains.ts";
 
@@ -58,12 +58,13 @@ export function proposalsFor(input: ProgressInput): readonly Waiting[] {
   const speaksFor = ({ hurt }: PainOn, key: SlotKey) =>
     !record.decisions.some((one) => isAbout(one, undefined, hurt)) &&
     key === (ahead.some(({ slot }) => slot.key === hurt.slot) ? hurt.slot : first);
-  const waiting = slotsNow(input).flatMap(({ slot, from, exercise }): Waiting[] => {
+  const stateAt = statesOf(input);
+  const waiting = slotsNow(input).flatMap((now): Waiting[] => {
+    const { slot, from, exercise } = now;
     const pains = unansweredPains(input, slot.key, exercise);
     const waits = pains.filter((pain) => pain.waits && (!pain.everything || speaksFor(pain, slot.key)));
     if (waits.length > 0) return [pauseFor(input, slot, exercise, waits)];
-    const state = stateOf(input, slot, from, exercise);
-    const next = doseUnder(input, from.way, state, pains);
+    const next = doseUnder(input, from.way, stateAt(now), pains);
     if (next.patch === undefined) return [];
     const { patch, evidence, others, refused, certainty } = next;
     const proposal = propose(input, patch, evidence);
@@ -89,13 +90,7 @@ function runsWaiting(input: ProgressInput): readonly Waiting[] {
   });
 }
 
-/** A slot of the phase that runs, as it is asked next, with its place in the programme. */
-interface SlotNow {
-  readonly slot: PlanSlot;
-  readonly from: Slot;
-  readonly exercise: Exercise;
-}
-
+/** The slots of the phase that runs. */
 function slotsNow(input: ProgressInput): readonly SlotNow[] {
   const slots = slotsByKey(input);
   return slotsAhead(input).flatMap(({ phase, slot }): SlotNow[] => {
@@ -118,8 +113,10 @@ export interface SlotDose {
 
 /** @returns what the way up of every slot of the phase that runs says now, in the order in which the slots come */
 export function dosesFor(input: ProgressInput): readonly SlotDose[] {
-  return slotsNow(input).flatMap(({ slot, from, exercise }) => {
-    const state = stateOf(input, slot, from, exercise);
+  const stateAt = statesOf(input);
+  return slotsNow(input).flatMap((now) => {
+    const { slot, from, exercise } = now;
+    const state = stateAt(now);
     const pains = unansweredPains(input, slot.key, exercise);
     return [{ slot, exercise, way: from.way, next: doseUnder(input, from.way, state, pains), state }];
   });

@@ -31,13 +31,14 @@ const REACHED = 2;
  * @source haffTriplett2016, acsm2009, epley1985, ours
  */
 export function repsThenLoad(state: DoseState): NextDose {
-  const { slot, exercise, person, loads } = state;
+  const { slot, exercise, person } = state;
   const range = rangeOf(slot.dose);
   if (range === undefined || slot.loads !== undefined) return stay();
   const passed = twoForTwo(state.history, exercise.id, range.to, state);
   const shown = passed ?? reachedBottom(state, range.from);
   if (shown?.load === undefined || isEasier(exercise, shown.load, slot.load)) return stay();
   const since = Math.min(...shown.passed.map(({ n }) => n));
+  const { loads } = state;
   const step = nextLoad(exercise, person, loads, shown.load);
   const home = rangeOf(state.home) ?? range;
   const chance = step === undefined ? undefined : chanceOf(state, step.to, home, state.capacity);

@@ -22,7 +22,7 @@ const SESSIONS = 2;
  * @source hackett2017, acsm2009, ours
  */
 export function reserveGuided(state: DoseState): NextDose {
-  const { slot, exercise, person, loads } = state;
+  const { slot, exercise, person } = state;
   const range = rangeOf(slot.dose);
   const asked = slot.dose.sets[0]?.reserve;
   const last = running(state, SESSIONS);
@@ -48,7 +48,7 @@ export function reserveGuided(state: DoseState): NextDose {
   const more = sets.every((each) => each.every(({ reserve }) => reserve === undefined || reserve > asked.to));
   const less = sets.every((each) => each.some((set) => (overAsked(set, range.from) ?? 0) < 0));
   if (more && kept) {
-    const step = nextLoad(exercise, person, loads, load);
+    const step = nextLoad(exercise, person, state.loads, load);
     if (step?.percent === undefined) return stay([reason("progress/nothing-heavier", { load: plain(load) })]);
     const { to, percent } = step;
     const size = { from: plain(load), to: plain(to), percent, most: MOST_STEP_PERCENT };
@@ -71,7 +71,7 @@ export function reserveGuided(state: DoseState): NextDose {
     };
   }
   if (!less) return stay();
-  const easier = loads.filter((each) => isEasier(exercise.loadMeaning === "assist", each, load)).at(-1);
+  const easier = state.loads.filter((each) => isEasier(exercise.loadMeaning === "assist", each, load)).at(-1);
   if (easier === undefined) return stay();
   const patch: Patch = { slot: slot.key, change: "load", load: easier, exercise: exercise.id };
   return { kind: "down", patch, evidence: [reason("progress/less-in-reserve", told)], refused: [], others: [], since };

@@ -3,8 +3,8 @@ import { addDays } from "../day.ts";
 import { distance } from "../exercises/index.ts";
 import { loadsLeft } from "../loads/index.ts";
 import { exerciseHistory, liftsFrom, type SlotSession, slotHistory } from "../measures/index.ts";
-import type { Dose, Exercise, PlanSlot, Slot } from "../model/index.ts";
-import { admitter } from "../offer/index.ts";
+import type { Dose, Exercise, Person, PlanSlot, Slot } from "../model/index.ts";
+import { type Admit, admitter } from "../offer/index.ts";
 import type { DoseState } from "./dose-state.ts";
 import { muscleCaps, musclesInUse } from "./first-exposure.ts";
 import { loweredIn } from "./full-again.ts";
@@ -12,24 +12,42 @@ import { harderForms } from "./harder-forms.ts";
 import { oneMoreSet } from "./one-more-set.ts";
 import type { ProgressInput } from "./progress-input.ts";
 
+/** A slot as it is asked next, with its place in the programme. */
+export interface SlotNow {
+  readonly slot: PlanSlot;
+  readonly from: Slot;
+  readonly exercise: Exercise;
+}
+
 /**
- * What the next dose of a slot depends on, from the plan and the record: loads as equipment and limits leave them, forms
- * as the person may do them, capacity as of the last session of the form. Each is computed
- * when it is first asked for.
- *
- * @param slot as it is asked next
- * @param from the slot of the programme
+ * What the next doses of a person's slots depend on, from the plan and the record: loads as equipment and limits leave
+ * them, forms as the person may do them, capacity as of the last session of the form. Each is computed when it is first
+ * asked for, and what all slots share only once.
  */
-export function stateOf(input: ProgressInput, slot: PlanSlot, from: Slot, exercise: Exercise): DoseState {
+export function statesOf(input: ProgressInput): (now: SlotNow) => DoseState {
+  const { person, place, catalogue, today: on, log } = input;
+  const shared: Shared = {
+    admit: once(() => admitter({ person, place, catalogue, on, byHand: true })),
+    lifter: once(() => ({ ...person, lifts: [...person.lifts, ...liftsFrom(log, input, addDays(on, 1))] })),
+  };
+  return (now) => stateOf(input, shared, now);
+}
+
+/** The same for every slot of a person. */
+interface Shared {
+  readonly admit: () => Admit;
+  /** The person with what the record tells of lifts. */
+  readonly lifter: () => Person;
+}
+
+function stateOf(input: ProgressInput, { admit, lifter }: Shared, { slot, from, exercise }: SlotNow): DoseState {
   const { person, place, catalogue, today: on, log, record, dayOf } = input;
-  const admit = once(() => admitter({ person, place, catalogue, on, byHand: true }));
   const admission = once(() => admit()(exercise, slot.dose));
   const left = once(() => {
     const admitted = admission();
     if (!admitted.ok) return undefined;
-    const lifts = [...person.lifts, ...liftsFrom(log, input, addDays(on, 1))];
     const { cap } = admitted;
-    return { ...loadsLeft({ exercise, person: { ...person, lifts }, place, on, cap }), percent: cap.percent };
+    return { ...loadsLeft({ exercise, person: lifter(), place, on, cap }), percent: cap.percent };
   });
   // As of the last session and not of today, so that the same record always says the same.
   const capacityAt = (sessions: readonly SlotSession[]) => {
@@ -39,6 +57,7 @@ export function stateOf(input: ProgressInput, slot: PlanSlot, from: Slot, exerci
   const sessions = once(() => exerciseHistory(log, exercise.id));
   const capacity = once(() => capacityAt(sessions()));
   const capacityBefore = once(() => capacityAt(sessions().slice(0, -1)));
+  const inUse = once(() => musclesInUse(input, exercise));
   const caps = once(() => muscleCaps(input, slot, exercise));
   const admits = (id: string) => {
     const form = catalogue.exercises.get(id);
@@ -84,7 +103,7 @@ export function stateOf(input: ProgressInput, slot: PlanSlot, from: Slot, exerci
       return caps();
     },
     get inUse() {
-      return musclesInUse(input, exercise);
+      return inUse();
     },
     get lowered() {
       return loweredIn(record, slot, from.dose);
