@@ -130,3 +130,8 @@ test("a run names its session and its name, a level that there is, and what ende
   for (const data of [{ level: 0, end: "done" }, { level: 10, end: "done" }, { level: 2, end: "tired" }, { level: 2 }])
     expect(ran(data)).toBe(false);
 });
+
+test("as a table is read, so a phone is: 500 repetitions at most, and 10 in reserve", () => {
+  expect([said({ reps: 500 }), said({ reps: 501 }), said({ reps: 1000 })]).toEqual([true, false, false]);
+  expect([said({ reserve: 10 }), said({ reserve: 11 }), said({ reserve: 12 })]).toEqual([true, false, false]);
+});

@@ -29,7 +29,9 @@ import { dosePiece } from "./plan-piece.ts";
 
 /** Most characters of what one event says, in its canonical spelling. Ours, no source. */
 const MOST_EVENT_DATA = 8000;
-const MOST_REPS = 1000;
+/** Nobody does more in a set, and nobody can tell more in reserve; tables are read by the same bounds. Ours, no source. */
+const MOST_REPS = 500;
+const MOST_RESERVE = 10;
 const MOST_SECONDS = 7200;
 /** Instants that a calendar of this program can name, as ECMAScript bounds them. */
 const MOST_INSTANT = 8.64e15;
@@ -46,7 +48,7 @@ export const setDonePiece: z.ZodType<SetDone> = z.strictObject({
   reps: z.exactOptional(amountPiece(MOST_REPS)),
   holdS: z.exactOptional(amountPiece(MOST_SECONDS)),
   load: z.union([loadPiece, untouched, z.literal("none")]),
-  reserve: z.union([z.number().min(0).max(20), z.literal("not said")]),
+  reserve: z.union([z.number().min(0).max(MOST_RESERVE), z.literal("not said")]),
   pulledBy: z.exactOptional(
     z.union([z.strictObject({ band: namePiece }), z.strictObject({ setting: z.number().min(0).max(999) })]),
   ),

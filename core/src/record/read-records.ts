@@ -60,6 +60,8 @@ interface DatedRow extends VisitRow {
 }
 
 const LONGEST_TITLE = 80;
+/** Slots that are named beside one that is not there. Ours. */
+const MOST_TOLD = 12;
 const NOON = 720;
 /** When a morning's answer was given, where the file does not say. */
 const MORNING = 480;
@@ -231,7 +233,8 @@ function enterPerson(of: RecordPerson, rows: readonly DatedRow[], input: RecordI
         : [{ ...(movement === undefined ? {} : { movement: movement.id }), ...(slot === undefined ? {} : { slot }) }],
     );
     const isKnownSlot = ({ slot }: DatedRow) => slot === undefined || of.plan.phases.length === 0 || hasSlot(of, slot);
-    for (const row of inside.filter((each) => !isKnownSlot(each))) row.notes.ask("slot", "record/slot-gone");
+    for (const row of inside.filter((each) => !isKnownSlot(each)))
+      row.notes.ask("slot", "record/slot-gone", { allowed: slotsOf(of).slice(0, MOST_TOLD).join(", ") });
     const good = inside.filter(({ notes }) => notes.problems.length === 0);
     if (good.length === 0) continue;
     const place = placeVisit(of.days, recorded, { day, text, rows: named });
@@ -267,10 +270,17 @@ function enterPerson(of: RecordPerson, rows: readonly DatedRow[], input: RecordI
   for (const row of rows) enterMorning(row, hurts, scribe);
 }
 
-function hasSlot({ days }: RecordPerson, slot: string): boolean {
-  return days.some(({ occurrence: { session } }) =>
-    [...slotsIn(session), ...runsIn(session).map((run) => run.slot)].some(({ key }) => key === slot),
-  );
+function hasSlot(of: RecordPerson, slot: string): boolean {
+  return slotsOf(of).includes(slot);
+}
+
+/** The keys of all slots and runs of the plan, each once. */
+function slotsOf({ days }: RecordPerson): readonly string[] {
+  const slots = days.flatMap(({ occurrence: { session } }) => [
+    ...slotsIn(session),
+    ...runsIn(session).map((run) => run.slot),
+  ]);
+  return [...new Set(slots.map(({ key }) => key))];
 }
 
 function minutesOf({ occurrence }: { readonly occurrence: RecordPerson["days"][number]["occurrence"] }): number {

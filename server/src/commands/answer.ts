@@ -16,6 +16,8 @@ export interface Answer {
   readonly problems: readonly Problem[];
   /** The result for a person to read; empty when there is none. */
   readonly words: string;
+  /** The result itself says that what was asked about does not go ahead. */
+  readonly stops?: boolean;
 }
 
 /** Where a command meets the world: files are read by the commands themselves. */
@@ -27,12 +29,12 @@ export interface Io {
   readonly now: number;
 }
 
-/** 0 done, 1 a finding stops, 2 unreadable input. */
+/** 0 done, 1 a finding or the answer stops, 2 unreadable input. */
 export type Exit = 0 | 1 | 2;
 
-export function exitOf(answer: Pick<Answer, "findings" | "problems">): Exit {
+export function exitOf(answer: Pick<Answer, "findings" | "problems" | "stops">): Exit {
   if (answer.problems.length > 0) return 2;
-  return answer.findings.some((finding) => finding.severity === "stop") ? 1 : 0;
+  return answer.stops === true || answer.findings.some((finding) => finding.severity === "stop") ? 1 : 0;
 }
 
 /** Prints an answer; standard output carries one document and nothing else, problems go beside it. */

@@ -111,5 +111,6 @@ export async function before(answersFile: string, todayFile: string, options: Be
     ...(request.requested === undefined ? {} : { request: request.requested }),
   };
   const lines = [...words(person, day, session), ...requestWords(request.requested)];
-  return { command, result, findings: [], problems: [], words: `${lines.join("\n")}\n` };
+  const stops = session.before === "hold" || session.before === "ask";
+  return { command, result, findings: [], problems: [], words: `${lines.join("\n")}\n`, stops };
 }

@@ -51,7 +51,7 @@ export function askedSpan(amount: Amount): { readonly from: number; readonly to:
 
 /** The most that the record takes. Source: the contract, core/src/api. */
 export function mostOf(amount: Amount): number {
-  return countedAs(amount) === "holdS" ? 7200 : 1000;
+  return countedAs(amount) === "holdS" ? 7200 : 500;
 }
 
 type Amounts = NonNullable<SetDone["reps"]>;
