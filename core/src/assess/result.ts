@@ -6,6 +6,8 @@ import type { AssessmentTest } from "./tests.ts";
 export const ASSESS_CODES = [
   /** test, note: the value as it was done */
   "assess/arms-score-zero",
+  /** test, note: the full stands; one more is scored */
+  "assess/half-way-counts",
   /** condition, before, now */
   "assess/other-conditions",
   /** test, from, to, unit, source: the middle half of an age */
@@ -77,20 +79,26 @@ export function scoreOf(test: AssessmentTest, value: number, conditions: TestRes
   if (test.id === "chair-stand-30" && conditions["arms"] === "used") {
     return { value: 0, notes: [reason("assess/arms-score-zero", { test: test.id, note: value })] };
   }
+  if (test.id === "chair-stand-30" && conditions["end"] === "more than half-way up") {
+    return { value: value + 1, notes: [reason("assess/half-way-counts", { test: test.id, note: value })] };
+  }
   return { value, notes: [] };
 }
+
+/** Conditions that the protocol of the chair stand turns into the score, so that they keep nothing apart. */
+const SCORED: ReadonlySet<string> = new Set(["arms", "end"]);
 
 /**
  * Whether two results of one test may be compared: like only with like.
  *
- * What a protocol scores (arms used: 0) still compares; another chair, side of the protocol or device does not. A
+ * What a protocol scores (arms used: 0; more than half-way up: one more) still compares; another chair, side of the protocol or device does not. A
  * condition that nobody wrote down is taken as the standard one.
  *
  * @returns the conditions that differ; an empty list when none does
  */
 export function differing(test: AssessmentTest, before: TestResult, now: TestResult): readonly Reason[] {
   return test.conditions
-    .filter(({ id }) => !(test.id === "chair-stand-30" && id === "arms"))
+    .filter(({ id }) => !(test.id === "chair-stand-30" && SCORED.has(id)))
     .flatMap(({ id, standard }) => {
       const [was, is] = [before.conditions[id] ?? standard, now.conditions[id] ?? standard];
       return was === is ? [] : [reason("assess/other-conditions", { condition: id, before: was, now: is })];

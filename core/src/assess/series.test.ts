@@ -33,6 +33,21 @@ describe("mo-05: a man of 76 in three chair stands (handbook)", () => {
     expect(codes[1]).toEqual(["assess/below-average"]);
     expect(codes[2]).toContain("assess/other-conditions");
   });
+  test("eight full stands and more than half-way up at the end score nine, and compare with seated ends", () => {
+    const half = { end: "more than half-way up" };
+    const [ended] = seriesOf({
+      born: BORN,
+      sex: "man",
+      results: [
+        chair("2027-03-01", 8, half),
+        chair("2027-04-12", 10),
+        chair("2027-05-24", 8, { ...half, arms: "used" }),
+      ],
+    });
+    expect(ended!.results.map(({ score }) => score)).toEqual([{ value: 9 }, { value: 10 }, { value: 0 }]);
+    expect(ended!.results[0]!.notes.map(({ code }) => code)).toContain("assess/half-way-counts");
+    expect(ended!.results[1]!.change).toEqual({ since: day("2027-03-01"), value: 1 });
+  });
   test("the next one on the first chair is compared with the last on it", () => {
     const [again] = seriesOf({
       born: BORN,

@@ -43,11 +43,12 @@ export const ASSESSMENT_TESTS: readonly AssessmentTest[] = [
     protocol: [
       "A chair against the wall, seat 43 cm high; arms crossed on the chest, feet flat.",
       "On go, stand up fully and sit down again, as often as is safe in 30 seconds.",
-      "More than half-way up at the end counts as a stand. Using the arms scores 0; note what was done.",
+      "More than half-way up at the end counts as a stand: write the full stands and `end`. Using the arms scores 0; note what was done.",
     ],
     conditions: [
       { id: "seat", choices: ["43 cm", "other"], standard: "43 cm" },
       { id: "arms", choices: ["crossed", "used"], standard: "crossed" },
+      { id: "end", choices: ["seated", "more than half-way up"], standard: "seated" },
     ],
     maximal: false,
     most: 60,

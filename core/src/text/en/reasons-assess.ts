@@ -17,6 +17,8 @@ function testName(data: Data): string {
 /** What assessment says beside a result. */
 export const assessReasons: Readonly<Record<AssessCode, Say>> = {
   "assess/arms-score-zero": (data) => `The arms were used: the protocol scores 0. Done: ${said(data, "note")}.`,
+  "assess/half-way-counts": (data) =>
+    `${said(data, "note")} full stands, and more than half-way up at the end counts as one more.`,
   "assess/other-conditions": (data) =>
     `Not compared: ${said(data, "condition")} was ${said(data, "before")}, now ${said(data, "now")}.`,
   "assess/middle-half": (data) =>
