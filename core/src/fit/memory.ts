@@ -70,16 +70,7 @@ export function taskText(known: Remembered, { capacity, stations, blocks, rows }
 
 /** All that the forms of a slot depend on, but for the slot itself and its own pin. */
 function whoText({ phase, person, place, on, to, last }: FitContext): string {
-  const {
-    id: _id,
-    name: _name,
-    alike: _alike,
-    note: _note,
-    programme: _programme,
-    pins: _pins,
-    minutes: _minutes,
-    ...who
-  } = person;
+  const { id: _id, name: _name, note: _note, programme: _programme, pins: _pins, minutes: _minutes, ...who } = person;
   const { windows: _windows, cycle: _cycle, away: _away, instead: _instead, perWeek: _perWeek, ...health } = who;
   const { weeks, light } = phase;
   return canonicalJson({ health, place, on, to, weeks, light, last: last && [...last] });

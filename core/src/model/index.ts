@@ -32,7 +32,7 @@ export * from "./hurt.ts";
 export { readLoad, readLoadRun } from "./load-text.ts";
 export * from "./merge-events.ts";
 export * from "./muscle.ts";
-export { markAlike, nameOnRoster, nameOnSheet } from "./name-on-sheet.ts";
+export { nameOnRoster, nameOnSheet, writtenAlike } from "./name-on-sheet.ts";
 export * from "./near.ts";
 export * from "./pattern.ts";
 export * from "./person.ts";

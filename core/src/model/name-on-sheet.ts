@@ -1,7 +1,9 @@
 import type { Person } from "./person.ts";
 import { nameKey } from "./same-name.ts";
 
-type Named = Pick<Person, "id" | "name" | "alike">;
+type Named = Pick<Person, "id" | "name">;
+
+const NOBODY: ReadonlySet<string> = new Set();
 
 /**
  * A person's name as it stands on a sheet that lies about in a room: first name and the initial of the last.
@@ -20,20 +22,20 @@ function shortName(name: string): string {
   return `${parts.slice(0, -1).join(" ")} ${initial.toUpperCase()}.`;
 }
 
-/** A person's name on paper in a room; beside it the id of those who are written alike. */
-export function nameOnSheet({ id, name, alike }: Named): string {
-  return alike === true ? `${shortName(name)} (${id})` : shortName(name);
-}
-
-/** A person's name among those of a roster, as the coach reads it: whole, and the id of those who are written alike. */
-export function nameOnRoster({ id, name, alike }: Named): string {
-  return alike === true ? `${name} (${id})` : name;
-}
-
-/** The people of one roster; those whose names are the same on a sheet are marked. */
-export function markAlike(people: readonly Person[]): readonly Person[] {
+/** @returns the ids of those of a roster whose names are the same on a sheet */
+export function writtenAlike(people: readonly Named[]): ReadonlySet<string> {
+  const keyOf = ({ name }: Named) => nameKey(shortName(name));
   const count = new Map<string, number>();
-  const keyOf = ({ name }: Person) => nameKey(shortName(name));
   for (const person of people) count.set(keyOf(person), (count.get(keyOf(person)) ?? 0) + 1);
-  return people.map((person) => (count.get(keyOf(person))! > 1 ? { ...person, alike: true } : person));
+  return new Set(people.filter((person) => count.get(keyOf(person))! > 1).map(({ id }) => id));
+}
+
+/** A person's name on paper in a room; beside it the id where somebody else is written alike. */
+export function nameOnSheet({ id, name }: Named, alike = NOBODY): string {
+  return alike.has(id) ? `${shortName(name)} (${id})` : shortName(name);
+}
+
+/** A person's name among others, as the coach reads it: whole, and the id where somebody else is written alike. */
+export function nameOnRoster({ id, name }: Named, alike: ReadonlySet<string>): string {
+  return alike.has(id) ? `${name} (${id})` : name;
 }

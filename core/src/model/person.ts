@@ -136,8 +136,6 @@ export interface Instead {
 export interface Person {
   readonly id: string;
   readonly name: string;
-  /** Somebody else on the roster is written alike on a sheet. */
-  readonly alike?: true;
   readonly born: Day;
   readonly mass?: { readonly load: Load; readonly on: Day };
   readonly status: Status;

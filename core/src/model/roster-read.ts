@@ -19,7 +19,6 @@ import {
   unknown,
 } from "./file-pieces.ts";
 import type { Read } from "./finding.ts";
-import { markAlike } from "./name-on-sheet.ts";
 import { type Away, type Cycle, type Instead, MISS_CAUSES, type Missed, type Person, type Window } from "./person.ts";
 import { cautionPiece, limitPiece, screeningPiece } from "./person-health.ts";
 import { pulsePiece, recentPiece } from "./person-training.ts";
@@ -103,7 +102,7 @@ function peopleFile(known: Known) {
         tell(ctx, ["people"], { code: "key/missing", allowed: "places, people" });
       }
     }, ALWAYS)
-    .transform((file): readonly Person[] => markAlike(file.people ?? []));
+    .transform((file): readonly Person[] => file.people ?? []);
 }
 
 function personPiece(known: Known) {

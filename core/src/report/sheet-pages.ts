@@ -23,6 +23,8 @@ export interface PageInput {
   readonly person: Person;
   readonly place: Place;
   readonly catalogue: Catalogue;
+  /** Ids of those whose names are the same on a sheet. */
+  readonly alike?: ReadonlySet<string>;
 }
 
 type Block = PlanSession["blocks"][number];
@@ -88,7 +90,11 @@ export function pagesOf(input: PageInput, columns: readonly Column[], words: Mes
     const foot = [sheet.stop, sheet.write, ...(hasSides ? [sheet.sides] : []), sheet.first];
     return {
       title: part === 0 ? title : sheet.continued(title),
-      left: [nameOnSheet(person), `${programme.title}, ${sheet.weeks(columns.map(({ week }) => week))}`, place.name],
+      left: [
+        nameOnSheet(person, input.alike),
+        `${programme.title}, ${sheet.weeks(columns.map(({ week }) => week))}`,
+        place.name,
+      ],
       right: [sheet.minutes(low, high), ...screened],
       weeks: columns.map((column) => weekOf(column, words)),
       rows,

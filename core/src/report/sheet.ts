@@ -45,6 +45,6 @@ export function sheetFor(input: SheetInput, words: Messages = en): SheetAnswer {
     return sideBySide(columns).flatMap((together) => pagesOf(input, together, words));
   });
   const { movement, date } = words.sheet;
-  const title = words.sheet.documentTitle(nameOnSheet(person), programme.title);
+  const title = words.sheet.documentTitle(nameOnSheet(person, input.alike), programme.title);
   return { ok: true, sheet: { lang: "en", paper, title, words: { movement, date }, pages } };
 }

@@ -8,6 +8,7 @@ import {
   type Reason,
   type SlotKey,
   type StandingRule,
+  writtenAlike,
 } from "../model/index.ts";
 import { titleOf, type Waiting } from "../progress/index.ts";
 import { runWalkDose } from "../tables/index.ts";
@@ -25,8 +26,10 @@ const MOST_PAST = 4;
  */
 export function morningFor(people: readonly PlannedPerson[], day: Day, rules: readonly StandingRule[] = []): Morning {
   const views = people.map(viewOf);
+  const alike = writtenAlike(people.map(({ person }) => person));
+  const named = ({ person }: PlannedPerson) => ({ id: person.id, name: nameOnRoster(person, alike) });
   const rows = views
-    .map((view) => rowOf(view, day, rules))
+    .map((view) => rowOf(view, named(view.person), day, rules))
     .filter(({ today, items, notes }) => today !== undefined || items.length > 0 || notes.length > 0)
     .sort(
       (a, b) =>
@@ -37,7 +40,7 @@ export function morningFor(people: readonly PlannedPerson[], day: Day, rules: re
   const decided = views.flatMap((view) =>
     view.record.decisions
       .filter(({ at }) => view.person.dayOf(at) === day)
-      .map((one) => ({ at: one.at, n: one.n, said: decidedOf(view, one) })),
+      .map((one) => ({ at: one.at, n: one.n, said: decidedOf(view, named(view.person), one) })),
   );
   return {
     day: printDay(day),
@@ -53,11 +56,11 @@ function rank({ items, today }: MorningPerson): number {
   return items.length > 0 ? 2 : 3;
 }
 
-function rowOf(view: View, day: Day, rules: readonly StandingRule[]): MorningPerson {
-  const { person, days, waiting } = view;
+function rowOf(view: View, who: MorningPerson["person"], day: Day, rules: readonly StandingRule[]): MorningPerson {
+  const { days, waiting } = view;
   const coming = days.find((one) => one.day === day);
   return {
-    person: { id: person.person.id, name: nameOnRoster(person.person) },
+    person: who,
     ...(coming === undefined ? {} : { today: { from: coming.from, title: coming.occurrence.session.title } }),
     items: waiting.map((one) => itemOf(view, one, rules)),
     ...watchedOf(view),
@@ -135,11 +138,14 @@ export function decisionTitle(view: View, patch: Patch): Reason {
   return patch.change === "load" ? { ...title, data: { ...title.data, from: null, percent: null } } : title;
 }
 
-function decidedOf(view: View, { id, kind, by, patch, proposal }: Decided): Morning["decided"][number] {
-  const { person } = view.person;
+function decidedOf(
+  view: View,
+  person: MorningPerson["person"],
+  { id, kind, by, patch, proposal }: Decided,
+): Morning["decided"][number] {
   return {
     id,
-    person: { id: person.id, name: nameOnRoster(person) },
+    person,
     kind,
     by,
     title: decisionTitle(view, (patch ?? proposal?.patch)!),

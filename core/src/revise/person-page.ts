@@ -8,7 +8,6 @@ import {
   DECISION_KINDS,
   type ExerciseId,
   mergeEvents,
-  nameOnRoster,
   type Patch,
   type PlanSlot,
   type StandingRule,
@@ -33,7 +32,7 @@ export function personPage(person: PlannedPerson, rules: readonly StandingRule[]
     day: printDay(person.today),
     person: {
       id: person.person.id,
-      name: nameOnRoster(person.person),
+      name: person.person.name,
       units: person.person.units,
       programme: programme.title,
     },
@@ -135,7 +134,7 @@ export function personLine(person: PlannedPerson): PeopleOutput["people"][number
   const next = days.find(({ occurrence, day }) => day >= person.today && !recorded.has(occurrence.id));
   return {
     id: person.person.id,
-    name: nameOnRoster(person.person),
+    name: person.person.name,
     programme: person.programme.title,
     ...(Number.isFinite(last) ? { last: printDay(last as PlannedPerson["today"]) } : {}),
     ...(next === undefined

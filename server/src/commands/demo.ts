@@ -1,7 +1,7 @@
 import { join, relative } from "node:path";
 import { printDay } from "@stave/core/day";
 import { CATALOGUE } from "@stave/core/exercises";
-import { canonicalJson, nameOnRoster } from "@stave/core/model";
+import { canonicalJson } from "@stave/core/model";
 import { type Dated, sessionsPerWeek } from "@stave/core/revise";
 import { en, namesFrom, sayReason } from "@stave/core/text";
 import { planTable, rosterTable } from "../documents/table/index.ts";
@@ -41,7 +41,7 @@ function lineWords({ planned, dated, noSheet }: Line): string {
   const days = first === undefined ? "no day" : `from ${en.print.date(printDay(first.day))}`;
   const dropped = dated.placed.dropped.length;
   const filled = `${slots.length} of ${slots.length + open.length} slots`;
-  const head = `${nameOnRoster(person)}: ${programme.programme.title}, ${filled}, ${minutes}, ${days}${dropped > 0 ? `, ${en.print.plural(dropped, "session", "sessions")} without a day` : ""}`;
+  const head = `${person.name} (${person.id}): ${programme.programme.title}, ${filled}, ${minutes}, ${days}${dropped > 0 ? `, ${en.print.plural(dropped, "session", "sessions")} without a day` : ""}`;
   const unproven = plan.phases.some((phase) => !phase.score.proven) ? ["Not proven best."] : [];
   const said = [...plan.notes.map((note) => sayReason(note, NAMES)), ...unproven];
   const gaps = [...new Set(open.flatMap(({ why }) => why.slice(0, 1).map((reason) => sayReason(reason, NAMES))))];

@@ -1,7 +1,6 @@
 import {
   type Catalogue,
   canonicalJson,
-  nameOnRoster,
   type Plan,
   type PlanSession,
   type PlanSlot,
@@ -50,7 +49,7 @@ function sessionWords(session: PlanSession, units: MassUnit, reasons: boolean, c
 
 /** A plan in words: its notes, and the first week of each phase. */
 export function planWords({ person, programme, plan, catalogue }: Planned, reasons: boolean): string {
-  const head = `${nameOnRoster(person)}: ${programme.programme.title}`;
+  const head = `${person.name} (${person.id}): ${programme.programme.title}`;
   const notes = plan.notes.map((note) => `  ${sayReason(note, namesFrom(catalogue))}`);
   const cautions = person.cautions.flatMap(({ statement }) => {
     if (statement === undefined) return [];

@@ -44,7 +44,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 test("tells the next dose of every slot in words, and the same as a document that fits its schema", async () => {
   const words = await stave("next", "--data", DATA, "--person", "dagny");
   expect(words.exit).toBe(0);
-  expect(words.out).toContain("Dagny Thistlemere, Monday 25 January 2027");
+  expect(words.out).toContain("Dagny Thistlemere (dagny), Monday 25 January 2027");
   const { exit, out } = await stave("next", "--data", DATA, "--json");
   const said = JSON.parse(out);
   expect(fits(said), JSON.stringify(fits.errors?.slice(0, 2))).toBe(true);

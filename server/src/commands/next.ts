@@ -1,4 +1,4 @@
-import { nameOnRoster, type Problem } from "@stave/core/model";
+import type { Problem } from "@stave/core/model";
 import { type LightNext, type NextDoses, nextDoses, type PlannedPerson, type SlotNext } from "@stave/core/revise";
 import { en, type Names, namesFrom, sayReason } from "@stave/core/text";
 import { LOCAL_PRACTICE } from "../local-practice.ts";
@@ -44,7 +44,7 @@ function personWords(
   { day, slots, light, notes, session }: NextDoses,
   names: Names,
 ): string {
-  const head = `${nameOnRoster(person)}, ${en.print.date(day)}`;
+  const head = `${person.name} (${person.id}), ${en.print.date(day)}`;
   const tells = session?.tells[0];
   const most =
     session === undefined || tells === undefined

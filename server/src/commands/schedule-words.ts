@@ -1,6 +1,6 @@
 import { explainPlacements, howGood, otherWay, sessionsAWeek } from "@stave/core/calendar";
 import { printDay, type Weekday } from "@stave/core/day";
-import { nameOnRoster, type Reason } from "@stave/core/model";
+import type { Reason } from "@stave/core/model";
 import { en, namesFrom, sayReason } from "@stave/core/text";
 import { titlesOf } from "./days.ts";
 import type { Plans } from "./plans.ts";
@@ -55,7 +55,7 @@ export function scheduleWords(
           ...anew.why.map((reason) => `    ${say(reason)}`),
         ];
   return [
-    `${nameOnRoster(planned.person)}, hours at the place:`,
+    `${planned.person.name} (${planned.person.id}), hours at the place:`,
     ...[...dated.notAsUsual, ...(missed?.why ?? [])].map((reason) => `  ${say(reason)}`),
     ...lines,
     ...rows.map((row) => `  ${say(row)}`),

@@ -1,4 +1,4 @@
-import type { Reason } from "@stave/core/model";
+import { type Reason, writtenAlike } from "@stave/core/model";
 import { sheetFor } from "@stave/core/report";
 import type { Dated } from "@stave/core/revise";
 import { namesFrom, sayReason } from "@stave/core/text";
@@ -33,6 +33,7 @@ export async function printSheets(
   onDone: (done: number) => void = () => undefined,
 ): Promise<Sheets> {
   const press = new Press();
+  const alike = writtenAlike(plans.roster.people);
   const files: OutFile[] = [];
   const withheld: { person: string; name: string; reason: Reason }[] = [];
   try {
@@ -47,6 +48,7 @@ export async function printSheets(
         paper,
         on: plans.on,
         dates: dates(each),
+        alike,
       });
       if (answer.ok)
         files.push({ path: `${person.id}/sheet.pdf`, content: await press.print("sheet.typ", answer.sheet) });

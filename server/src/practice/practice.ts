@@ -15,6 +15,7 @@ import {
   type Catalogue,
   canonicalJson,
   latestRules,
+  nameOnRoster,
   type Place,
   type Plan,
   type Programme,
@@ -23,6 +24,7 @@ import {
   rulesInForce,
   type StandingRule,
   type StaveEvent,
+  writtenAlike,
 } from "@stave/core/model";
 import {
   bundleFor,
@@ -153,7 +155,9 @@ export class Practice {
   }
 
   async people(now: number): Promise<PeopleOutput> {
-    return { people: (await this.everybody(now)).map(personLine) };
+    const people = await this.everybody(now);
+    const alike = writtenAlike(people.map(({ person }) => person));
+    return { people: people.map((each) => ({ ...personLine(each), name: nameOnRoster(each.person, alike) })) };
   }
 
   async page(person: string, now: number): Promise<PersonOutput | undefined> {
