@@ -216,3 +216,35 @@ describe("back to the load before the break", () => {
     expect(backAgain(stateWith(did, 24, { exercise: help, load: 50 }))?.patch).toMatchObject({ load: kg(40) });
   });
 });
+
+test("ten weeks cost 4.5 % besides, by the week: of 100 kg 86 are left (halonen2024, as restated)", () => {
+  const exact = {
+    equipment: { "leg press": 1 },
+    stacks: { "leg press": { unit: "kg", pins: [85.5, 86, 86.5, 87] } },
+  } as const;
+  expect(setsOf(back(70, { place: exact })!)[0]!.load).toEqual(kg(86));
+});
+
+test("of what has no load, as few sets that leave as many are asked already", () => {
+  const push = madeUpExercise({ id: "push-up" });
+  const did = [[0, { ...setDone(9, 2), load: "none" }]] as const;
+  const state = stateWith(did, 14, { exercise: push, place: {} });
+  const next = comeBack(state)!;
+  const { today, dayOf, person, exercise, home, history, loads, sickOn, inUse, slot } = state;
+  const asks = (sets: readonly SetDose[]) =>
+    comeBack({
+      today,
+      dayOf,
+      person,
+      exercise,
+      home,
+      history,
+      loads,
+      sickOn,
+      inUse,
+      slot: { ...slot, dose: { sets } },
+    } as typeof state);
+  expect(asks(setsOf(next))).toBeUndefined();
+  expect(asks(setsOf(next).map((set) => ({ ...set, reserve: { from: 4, to: 4 } })))).toBeUndefined();
+  expect(asks(setsOf(next).map((set) => ({ ...set, reserve: { from: 2, to: 2 } })))).toBeDefined();
+});

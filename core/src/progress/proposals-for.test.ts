@@ -158,3 +158,33 @@ describe("a pain that may go on", () => {
     expect(next({ ...knee(3), did })).toMatchObject({ kind: "stay", refused: [] });
   });
 });
+
+test("a hold that the person may not do is not lengthened", () => {
+  const plank = madeUpExercise({
+    id: "plank",
+    amounts: "hold",
+    mode: "hold",
+    hold: { from: 10, to: 60, step: 5 },
+    stress: { wr_ext: 3 },
+  });
+  const held = (more: Partial<SlotTrained>) =>
+    proposalsFor(
+      trained({
+        exercise: plank,
+        set: { amount: { kind: "hold", span: { from: 20, to: 20 } }, eachSide: false },
+        place: {},
+        did: [0, 3].map((on) => [on, { reps: "as asked", holdS: 20, load: "none" }] as const),
+        ...more,
+      }),
+    );
+  expect(held({})).toHaveLength(1);
+  expect(held({ person: { cannot: ["wr_ext"] } })).toEqual([]);
+});
+
+test("a sign to stop in a slot that is asked no more is spoken for by the next slot", () => {
+  const input = trained({ hurts: { 1: { where: "chest", howMuch: 2 } } });
+  const [hurt] = input.record.hurts;
+  const of = (slot: string) => proposalsFor({ ...input, record: { ...input.record, hurts: [{ ...hurt!, slot }] } });
+  expect(of("gone")).toMatchObject([{ stop: true, title: { code: "progress/pause-all" } }]);
+  expect(of("it")).toHaveLength(1);
+});

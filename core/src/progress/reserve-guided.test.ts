@@ -119,3 +119,31 @@ describe("a reserve that was not said is no reserve", () => {
     expect(guided([{ ...setDone(7, 4), load: "none" }, setDone(7, 4)]).kind).toBe("stay");
   });
 });
+
+test("one set under the bottom of the range in either session, and nothing is earned; one set with no more left neither", () => {
+  const state = stateWith([setDone(7, 4), setDone(7, 4)]);
+  const [one, two] = state.history;
+  const { slot, exercise, person, loads, today, dayOf, capacity } = state;
+  const of = (...history: NonNullable<typeof one>[]) =>
+    reserveGuided({ slot, exercise, person, loads, today, dayOf, capacity, history } as never).kind;
+  const second = (session: typeof one, more: object) => ({
+    ...session!,
+    sets: session!.sets.map((set, at) => (at === 1 ? { ...set, ...more } : set)),
+  });
+  expect(of(one!, two!)).toBe("up");
+  expect(of(one!, second(two, { reps: { both: 5 } }))).toBe("stay");
+  expect(of(second(one, { reps: { both: 5 } }), two!)).toBe("stay");
+  expect(of(one!, second(two, { reserve: 3 }))).toBe("stay");
+  expect(of(second(one, { reserve: 3 }), two!)).toBe("stay");
+});
+
+test("less left in one set of each session is enough to go back", () => {
+  const state = stateWith([setDone(6, 2), setDone(6, 2)]);
+  const { slot, exercise, person, loads, today, dayOf, capacity } = state;
+  const history = state.history.map((session) => ({
+    ...session,
+    sets: session.sets.map((set, at) => (at === 1 ? { ...set, reserve: 0 } : set)),
+  }));
+  const next = reserveGuided({ slot, exercise, person, loads, today, dayOf, capacity, history } as never);
+  expect(next).toMatchObject({ kind: "down", evidence: [{ data: { sessions: [{ reserve: 0 }, { reserve: 0 }] } }] });
+});

@@ -177,3 +177,15 @@ describe("back to the last clean load", () => {
     expect(back(did, { load: 40 })).toBeDefined();
   });
 });
+
+test("where the plan asks for no load, what was lifted last is what goes back", () => {
+  const state = stateWith([
+    [20, "kept"],
+    [40, "lost"],
+    [40, "lost"],
+  ]);
+  const { today, dayOf, person, exercise, history } = state;
+  const { load: _, ...slot } = state.slot;
+  const bare = { today, dayOf, person, exercise, history, slot } as typeof state;
+  expect(toCleanLoad(bare)?.patch).toMatchObject({ load: kg(20) });
+});
