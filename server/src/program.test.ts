@@ -143,7 +143,7 @@ describe("what commands answer", () => {
   });
 
   test("every example that help shows does what it shows", async () => {
-    const room = /--(out|data) (\S+)/;
+    const room = /--(out|data) (\S+)/g;
     for (const [command, lines] of Object.entries(EXAMPLES)) {
       const { exit, out } = await stave(command, "--help");
       expect(exit).toBe(0);
