@@ -309,7 +309,10 @@ function program(io: Io, machine: Machine, done: (exit: Exit) => void): Command 
   stave
     .command("before")
     .description("whether today's session may be held: what is new, pressure, glucose, pain, illness, sleep, consent")
-    .addHelpText("after", "\nExit status: 0 go, or go softer; 1 hold the session, or ask first; 2 input that cannot be read.")
+    .addHelpText(
+      "after",
+      "\nExit status: 0 go, or go softer; 1 hold the session, or ask first; 2 input that cannot be read.",
+    )
     .argument("<answers>", "file of the screening's answers")
     .argument("<today>", "file of what was said and measured today")
     .option(
