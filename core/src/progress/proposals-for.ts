@@ -10,6 +10,7 @@ import {
   slotsOf,
   type WayUp,
 } from "../model/index.ts";
+import { mayPrint } from "../offer/index.ts";
 import { slotsAhead } from "./ahead.ts";
 import { type Certainty, type DoseState, type NextDose, stay } from "./dose-state.ts";
 import { easier } from "./fall-back.ts";
@@ -123,13 +124,16 @@ export function dosesFor(input: ProgressInput): readonly SlotDose[] {
 }
 
 /**
- * The next dose of a slot under what hurts: nothing while the form itself waits; nothing rises on a pain since then whose
- * next morning is not known to be normal, and a morning above the usual takes the dose down.
+ * The next dose of a slot under what hurts: nothing while the form itself waits; nothing rises for a person to whom
+ * nothing may be handed, nor on a pain since then whose next morning is not known to be normal, and a morning above the
+ * usual takes the dose down.
  */
 function doseUnder(input: ProgressInput, way: WayUp, state: DoseState, pains: readonly PainOn[]): NextDose {
   const waits = pains.filter((pain) => pain.waits);
   if (waits.length > 0) return stay(waits.flatMap(({ evidence }) => evidence));
   const next = nextDose(way, state);
+  const handed = mayPrint(input.person, input.today);
+  if (next.kind === "up" && !handed.ok) return stay([...next.refused, handed.reason]);
   if (next.kind === "up" && !state.admitted) return stay();
   const judged = pains.map((pain) => ({ pain, morning: morningAfter(input, pain.hurt) }));
   const [above] = judged.filter(({ morning }) => morning.says === "above");
