@@ -93,7 +93,10 @@ describe("the first two doses", () => {
     expect(setsOf(next)).toEqual(Array(2).fill({ ...BASE.set, reserve: { from: 3, to: 3 } }));
     expect(next).toMatchObject({ kind: "down", patch: { slot: "it", exercise: "row" }, refused: [], others: [] });
     expect(next!.evidence).toEqual([
-      { code: "progress/muscle-new", data: { muscle: "lats", days: 28, exposures: 0, usual: 0, most: 2 } },
+      {
+        code: "progress/muscle-new",
+        data: { muscle: "lats", days: 28, since: "2027-02-01", exposures: 0, usual: 0, most: 2 },
+      },
     ]);
   });
 
@@ -111,7 +114,7 @@ describe("the first two doses", () => {
     expect(setsOf(next)).toEqual(Array(2).fill({ ...BASE.set, reserve: { from: 2, to: 3 } }));
     expect(next!.evidence[0]).toEqual({
       code: "progress/muscle-back",
-      data: { muscle: "lats", days: 22, exposures: 0, usual: 6, most: 4 },
+      data: { muscle: "lats", days: 22, since: "2027-02-07", exposures: 0, usual: 6, most: 4 },
     });
     expect(setsOf(first([BACK], {}, reps(8)))).toEqual([reps(8), reps(8)]);
     expect(setsOf(first([BACK], {}, hold(20)))).toEqual([hold(20), hold(20)]);

@@ -1,4 +1,4 @@
-import { addDays } from "../day.ts";
+import { addDays, printDay } from "../day.ts";
 import {
   isDirectSet,
   MUSCLE_BREAK_DAYS,
@@ -138,17 +138,19 @@ export function firstExposure(state: DoseState): NextDose | undefined {
   return {
     kind: "down",
     patch: { slot: slot.key, change: "reps", dose: easier, exercise: exercise.id },
-    evidence: evidenceOf(exercise, caps, lowers),
+    evidence: evidenceOf(state, lowers),
     refused: [],
     others: [],
   };
 }
 
-function evidenceOf(exercise: Exercise, caps: readonly MuscleCap[], lowers: boolean): readonly Reason[] {
+function evidenceOf({ exercise, caps, today }: DoseState, lowers: boolean): readonly Reason[] {
   const first = caps.map(({ muscle, kind, days, exposures, usual, most }) =>
     reason(kind === "new" ? "progress/muscle-new" : "progress/muscle-back", {
       muscle,
       days,
+      // The same for as long as the break lasts, so that it is one matter; days are not.
+      since: exposures === 0 ? printDay(addDays(today, -days)) : null,
       exposures,
       usual: Math.round(10 * usual) / 10,
       most: Math.round(10 * most) / 10,

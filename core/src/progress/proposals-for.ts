@@ -163,7 +163,9 @@ export function propose(
   patch: Patch,
   evidence: readonly Reason[],
 ): Proposal {
-  const name = hash(canonicalJson({ person: person.id, patch, evidence })).slice(0, 32);
+  // Days that go by are no new evidence: what was refused does not come again every morning.
+  const about = evidence.map(({ code, data: { days: _, ...data } }) => ({ code, data }));
+  const name = hash(canonicalJson({ person: person.id, patch, evidence: about })).slice(0, 32);
   return { proposal: `proposal-${name}`, patch, evidence, cut: record.cut, engine };
 }
 

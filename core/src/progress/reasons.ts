@@ -120,9 +120,9 @@ export const PROGRESS_CODES = [
   "progress/well-first",
   /** exercise, load: before the break, sessions: { on } */
   "progress/back-again",
-  /** muscle, days: without it, exposures: sessions since, usual: 0, most: direct sets a session */
+  /** muscle, days: without it, since: last set or first day known, while the break lasts, or null, exposures: sessions since, usual: 0, most: direct sets a session */
   "progress/muscle-new",
-  /** muscle, days, exposures, usual: weekly sets before, most: weekly sets now */
+  /** muscle, days, since, exposures, usual: weekly sets before, most: weekly sets now */
   "progress/muscle-back",
   /** exercise: it only lowers */
   "progress/lowering-first",

@@ -109,6 +109,21 @@ describe("a muscle that is new, in a person who trains", () => {
     );
   });
 
+  test("what was refused does not come again because another day has gone by; another break is another matter", () => {
+    const life = new Life({ recent: used(0, LEGS) });
+    const waits = (today: number) => personPage(life.at(today)).waiting.some(({ slot }) => slot === "row");
+    const person = life.at(0);
+    const { proposal } = personPage(person).waiting.find((one) => one.slot === "row")!.proposal;
+    const input = { id: "refused-0001", person: "ana", kind: "refused" as const, proposal };
+    const word = decide(person, input, { by: "Imke", device: "stave-desk", at: noonOf(0) });
+    expect([waits(0), waits(1)]).toEqual([true, true]);
+    life.events = [...life.events, (word as { event: StaveEvent }).event];
+    expect([waits(0), waits(1), waits(5)]).toEqual([false, false, false]);
+    // Half the sets of squats and rows, then three weeks without: back, and asked anew.
+    life.does("base/1/a", 0).does("base/2/a", 7);
+    expect(waits(29)).toBe(true);
+  });
+
   test("the day after, the muscles are asked about", () => {
     const life = new Life({ recent: used(0, LEGS) }).does("base/1/a", 0).does("base/1/b", 3).does("base/2/a", 7);
     const notes = (today: number) =>
