@@ -4,10 +4,15 @@ import { printDay } from "../day.ts";
 import { ALWAYS, dayPiece, given, idPiece, loadPiece, namePiece, tell, tellReversed, unknown } from "./file-pieces.ts";
 import { PATTERNS, type Pattern } from "./pattern.ts";
 import { type Caution, type Limit, OUTCOMES, type Screening } from "./person.ts";
-import { STATEMENTS, STRESS_TAGS } from "./stress.ts";
+import { STATEMENTS, STRESS_TAGS, type Statement } from "./stress.ts";
 
 /** What can be wrong with limits, cautions and screening beyond the form of their values. Each names a sentence. */
-export const HEALTH_PROBLEMS = ["date/far", "screening/agreed-not-asked", "screening/agreed-late"] as const;
+export const HEALTH_PROBLEMS = [
+  "caution/unknown",
+  "date/far",
+  "screening/agreed-not-asked",
+  "screening/agreed-late",
+] as const;
 
 /** A date further off than this is a slip of the year. Common practice, no source. */
 const MAX_DAYS = 731;
@@ -63,10 +68,18 @@ export function limitPiece(exercises: ReadonlySet<string> | undefined) {
     });
 }
 
+/** A condition that Stave has a row of ceilings for. Any other is asked about, never taken for one that is near. */
+const statementPiece = z.string().transform((text, ctx): Statement => {
+  const known = STATEMENTS.find((one) => one === text);
+  if (known !== undefined) return known;
+  tell(ctx, [], { ...unknown(text, STATEMENTS), code: "caution/unknown" });
+  return z.NEVER;
+});
+
 const dates = { from: dayPiece, recheck: dayPiece, who };
 export const cautionPiece = z
   .union([
-    z.strictObject({ statement: z.enum(STATEMENTS), ...dates }),
+    z.strictObject({ statement: statementPiece, ...dates }),
     z.strictObject({ tag: z.enum(STRESS_TAGS), ceiling: z.int().min(0).max(3), ...dates }),
   ])
   .superRefine((said, ctx) => {

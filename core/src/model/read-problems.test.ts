@@ -26,7 +26,7 @@ test("the list holds every code that the readers write, once, and no other", () 
       );
       return [
         ...text.matchAll(
-          /"((?:yaml|key|value|date|name|id|load|window|place|screening|person|lift|recent)\/[a-z-]+)"/g,
+          /"((?:yaml|key|value|date|name|id|load|window|place|screening|person|caution|lift|recent)\/[a-z-]+)"/g,
         ),
       ];
     }).map(([, code]) => code),

@@ -246,9 +246,10 @@ const cases: readonly (readonly [Readonly<Record<string, string | undefined>>, s
     { limits: `[{ kind: rest, part: arm, ${LIMIT}, lifted: { on: ▸2026-10-01, who: Dr B } }]` },
     "date/reversed 2026-10-01|≥ 2026-11-01|",
   ],
-  [{ cautions: `[{ statement: ▸bones, ${CAUTION} }]` }, "value/choice bones|…|bone"],
+  [{ cautions: `[{ statement: ▸bones, ${CAUTION} }]` }, "caution/unknown bones|…|bone"],
   [{ cautions: `[▸{ tag: floor, ${CAUTION} }]` }, "key/missing |0–3|"],
   [{ cautions: `[{ tag: floor, ceiling: ▸4, ${CAUTION} }]` }, "value/big 4|0–3|"],
+  [{ cautions: `[{ statement: ▸lupus, ${CAUTION} }]` }, "caution/unknown lupus|…|"],
   [{ cautions: `[{ statement: bone, ▸tag: floor, ${CAUTION} }]` }, "key/unknown tag|statement, from, recheck, who|"],
   [
     { cautions: "[{ statement: bone, from: 2026-12-01, recheck: ▸2036-12-01, who: Dr A }]" },

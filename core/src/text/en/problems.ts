@@ -222,6 +222,8 @@ const records = {
   "record/before-birth": "Before this person was born",
   "record/in-future": "A day that has not come yet",
   "record/heading-twice": "Two headings for the same thing. Keep one",
+  "caution/unknown":
+    "There are no ceilings for this condition, and none are guessed. Ask the person and their clinician what to spare, and write that as tags with ceilings or as written limits",
   "pulse/too-short": "The sensor's message ends before what its first byte promises",
   "pulse/too-long": "The sensor's message is longer than 512 bytes",
   "pulse/left-over": "The sensor's message goes on after what its first byte promises",
