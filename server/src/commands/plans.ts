@@ -1,6 +1,6 @@
 import { addDays, type Day, parseDay, printDay, WEEKDAYS, weekdayOf } from "@stave/core/day";
 import type { Catalogue, Person, Plan, Problem } from "@stave/core/model";
-import { nearNames, readDay } from "@stave/core/model";
+import { nearNames, readDay, slotsOf } from "@stave/core/model";
 import { readCatalogue } from "./catalogue.ts";
 import { fitPeople } from "./fit-people.ts";
 import { withTests } from "./tests.ts";
@@ -76,6 +76,27 @@ function programmeFor(person: Person, programmes: readonly ProgrammeFile[], aske
   return named ?? (only ? programmes[0] : undefined);
 }
 
+/** First choices that the catalogue does not know: nobody could be given them, and another form would stand there unasked. */
+function unknownIn({ file, programme, positions }: ProgrammeFile, { exercises }: Catalogue): readonly Problem[] {
+  const places = programme.phases.flatMap(({ sessions }, phase) =>
+    sessions.flatMap(({ work }, session) =>
+      work.flatMap((block, index) => {
+        const at = ["phases", phase, "sessions", session, "work", index];
+        if ("slot" in block) return [{ slot: block, at }];
+        const turns = "pair" in block ? "pair" : "round";
+        return slotsOf(block).map((slot, turn) => ({ slot, at: [...at, turns, turn] }));
+      }),
+    ),
+  );
+  return places.flatMap(({ slot, at }) => {
+    if (exercises.has(slot.first)) return [];
+    const path = [...at, "first"];
+    const maybe = nearNames(slot.first, [...exercises.keys()]).join(", ");
+    const found = { file, at: path, ...positions.at(path), found: slot.first };
+    return [{ code: "plan/unknown-exercise", ...found, ...(maybe === "" ? {} : { maybe }) }];
+  });
+}
+
 /** Reads everything and finds the programmes of the people asked for. */
 export async function readTraining(
   paths: readonly string[],
@@ -83,11 +104,13 @@ export async function readTraining(
   today: string,
 ): Promise<Got<Training>> {
   const programmes = await readProgrammes(paths);
-  const roster = await readPeople(options.people, options.places);
-  const on = startDay(options.from, today);
   const catalogue = await readCatalogue(options.exercises);
+  const roster = await readPeople(options.people, options.places, catalogue.ok ? catalogue.value : undefined);
+  const on = startDay(options.from, today);
   const problems = [programmes, roster, on, catalogue].flatMap((read) => (read.ok ? [] : read.problems));
   if (programmes.ok) problems.push(...twice(programmes.value));
+  if (programmes.ok && catalogue.ok)
+    problems.push(...programmes.value.flatMap((file) => unknownIn(file, catalogue.value)));
   if (!programmes.ok || !roster.ok || !on.ok || !catalogue.ok || problems.length > 0) return { ok: false, problems };
   const tested = await withTests(roster.value.people, options.tests ?? [], on.value, catalogue.value);
   if (!tested.ok) return tested;

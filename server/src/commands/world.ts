@@ -1,4 +1,5 @@
 import {
+  type Catalogue,
   type Path,
   type Person,
   type Place,
@@ -79,14 +80,18 @@ export async function readRooms(file: string): Promise<Got<readonly Place[]>> {
   return places !== undefined && problems.length === 0 ? { ok: true, value: places } : { ok: false, problems };
 }
 
-/** Reads the people and the places they train in; all problems of both files at once. */
-export async function readPeople(peopleFile: string, placesFile: string): Promise<Got<Roster>> {
+/**
+ * Reads the people and the places they train in; all problems of both files at once.
+ *
+ * @param catalogue exercises that a roster may name; without it only the form of their names is looked at
+ */
+export async function readPeople(peopleFile: string, placesFile: string, catalogue?: Catalogue): Promise<Got<Roster>> {
   const [people, places] = [await readInput(peopleFile), await readInput(placesFile)];
   const problems = [people, places].flatMap((read) => (read.ok ? [] : read.problems));
   if (!people.ok || !places.ok) return { ok: false, problems };
   const rooms = roomsIn(places.value, placesFile);
   problems.push(...rooms.problems);
-  const roster = readRoster(people.value, peopleFile, rooms.places);
+  const roster = readRoster(people.value, peopleFile, rooms.places, catalogue);
   if (!roster.ok) problems.push(...roster.problems);
   return roster.ok && rooms.places !== undefined && problems.length === 0
     ? {

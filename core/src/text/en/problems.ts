@@ -227,6 +227,7 @@ const records = {
   "pulse/too-short": "The sensor's message ends before what its first byte promises",
   "pulse/too-long": "The sensor's message is longer than 512 bytes",
   "pulse/left-over": "The sensor's message goes on after what its first byte promises",
+  "plan/unknown-exercise": "The catalogue has no such exercise, so nobody can be given it",
   "record/no-heading": "No line names the columns. The first line is to name them",
   "record/loads-of-sets": "As many loads as sets, or one for all",
   "record/no-session": "0 sessions of the plan near that day have these movements. Name the session",
