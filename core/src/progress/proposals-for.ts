@@ -11,7 +11,7 @@ import {
   type WayUp,
 } from "../model/index.ts";
 import { mayPrint } from "../offer/index.ts";
-import { slotsAhead } from "./ahead.ts";
+import { type SlotAhead, slotsAhead } from "./ahead.ts";
 import { type Certainty, type DoseState, type NextDose, stay } from "./dose-state.ts";
 import { easier } from "./fall-back.ts";
 import { morningAfter } from "./mornings.ts";
@@ -60,7 +60,7 @@ export function proposalsFor(input: ProgressInput): readonly Waiting[] {
     !record.decisions.some((one) => isAbout(one, undefined, hurt)) &&
     key === (ahead.some(({ slot }) => slot.key === hurt.slot) ? hurt.slot : first);
   const stateAt = statesOf(input);
-  const waiting = slotsNow(input).flatMap((now): Waiting[] => {
+  const waiting = slotsNow(input, ahead).flatMap((now): Waiting[] => {
     const { slot, from, exercise } = now;
     const pains = unansweredPains(input, slot.key, exercise);
     const waits = pains.filter((pain) => pain.waits && (!pain.everything || speaksFor(pain, slot.key)));
@@ -92,9 +92,9 @@ function runsWaiting(input: ProgressInput): readonly Waiting[] {
 }
 
 /** The slots of the phase that runs. */
-function slotsNow(input: ProgressInput): readonly SlotNow[] {
+function slotsNow(input: ProgressInput, ahead: readonly SlotAhead[]): readonly SlotNow[] {
   const slots = slotsByKey(input);
-  return slotsAhead(input).flatMap(({ phase, slot }): SlotNow[] => {
+  return ahead.flatMap(({ phase, slot }): SlotNow[] => {
     const exercise = input.catalogue.exercises.get(slot.exercise);
     const from = slots.get(slot.key);
     if (phase !== input.plan.firmTo.phase || exercise === undefined || from === undefined) return [];
@@ -115,7 +115,7 @@ export interface SlotDose {
 /** @returns what the way up of every slot of the phase that runs says now, in the order in which the slots come */
 export function dosesFor(input: ProgressInput): readonly SlotDose[] {
   const stateAt = statesOf(input);
-  return slotsNow(input).flatMap((now) => {
+  return slotsNow(input, slotsAhead(input)).flatMap((now) => {
     const { slot, from, exercise } = now;
     const state = stateAt(now);
     const pains = unansweredPains(input, slot.key, exercise);
