@@ -13,6 +13,7 @@ describe("lm-05: leg press 60 kg × 20 to the limit, wants a 1RM and 5 × 5 at 8
   test("too many repetitions: no figure, the range that is allowed, and no share of a maximum for 20", () => {
     expect(answer("one-rep-max", "load=60 kg", "reps=20").problem).toMatchObject({ code: "reckon/refused" });
     expect(answer("one-rep-max", "load=60 kg", "reps=20").figures).toBeUndefined();
+    expect(answer("one-rep-max", "load=60 kg", "reps=20").problem?.allowed).toContain("a set of 5 to 8 tells more");
     expect(answer("percent-for-reps", "reps=20").problem).toMatchObject({ code: "reckon/refused" });
   });
   // The two formulas cross at 10: 80 × (1 + 10/30) = 80 × 36 / 27 = 106.67.
