@@ -97,6 +97,7 @@ describe("the morning list", () => {
     await go.dblclick();
     await coach.hears(/Taken/);
     await expect.poll(waiting).toHaveLength(before.length - 1);
+    await coach.page.waitForFunction(() => document.activeElement?.classList.contains("first"));
     await coach.page.keyboard.down("Enter");
     await coach.page.keyboard.down("Enter");
     await coach.page.keyboard.down("Enter");
