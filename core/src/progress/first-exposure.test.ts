@@ -157,3 +157,12 @@ test("a form that drives nothing is never capped", () => {
     capsOf({ exercise: { ...leg, muscles: { "front thigh": 0.5 } }, person: { recent: weeks(0, { lats: 8 }) } }),
   ).toEqual([]);
 });
+
+test("half a set of a muscle that another form drives is none of the session's own for a new muscle", () => {
+  const recent = weeks(0, { "front thigh": 8 });
+  const light = reps(8, { reserve: { from: 6, to: 6 } });
+  const input = inputWith({ person: { recent }, set: light });
+  const slot = input.plan.phases[0]!.weeks[0]!.sessions[0]!.blocks[0]!.slots[0]!;
+  expect(muscleCaps(input, slot, row)).toMatchObject([{ kind: "new", asked: 0, most: 2 }]);
+  expect(muscleCaps(input, { ...slot, key: "gone" }, row)).toEqual([]);
+});

@@ -172,3 +172,18 @@ test("only runs of the phase that runs, and none of a movement that nobody knows
   expect(runsNext({ ...input, plan: { ...input.plan, firmTo: { phase: "later" } } })).toEqual([]);
   expect(runsNext({ ...input, catalogue: { ...input.catalogue, exercises: new Map() } })).toEqual([]);
 });
+
+test("runs of another name say nothing of this one", () => {
+  const input = inputOf({ level: 3, runs: good(3, 0, 2, 4), today: 5 });
+  const runs = input.record.runs.map((each) => ({ ...each, slot: "others" }));
+  expect(runsNext({ ...input, record: { ...input.record, runs } })[0]!.next).toMatchObject({
+    kind: "stay",
+    refused: [],
+  });
+});
+
+test("how many minutes are missing is told, whole ones up", () => {
+  const { refused } = next({ level: 5, runs: good(5, 0, 2, 4), today: 5, minutes: 30 }).next;
+  // Four times six minutes and three of walking are 27; a quarter more is 33 min 45 s.
+  expect(refused[1]!.data).toEqual({ level: 6, more: 4 });
+});

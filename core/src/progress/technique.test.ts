@@ -189,3 +189,9 @@ test("where the plan asks for no load, what was lifted last is what goes back", 
   const bare = { today, dayOf, person, exercise, history, slot } as typeof state;
   expect(toCleanLoad(bare)?.patch).toMatchObject({ load: kg(20) });
 });
+
+test("the last clean load is that of the last session in which it was clean, and must be easier than what is asked", () => {
+  const back = (...did: readonly (readonly [number, Seen])[]) => toCleanLoad(stateWith(did))?.patch;
+  expect(back([20, "kept"], [30, "kept"], [40, "lost"], [40, "lost"])).toMatchObject({ load: kg(30) });
+  expect(back([30, "kept"], [20, undefined], [40, "lost"], [40, "lost"])).toMatchObject({ load: kg(20) });
+});

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { SetDone } from "../model/index.ts";
-import { madeUpExercise, reps, type SlotTrained, setDone, slotTrained } from "../testing/index.ts";
+import { hold, madeUpExercise, reps, type SlotTrained, setDone, slotTrained } from "../testing/index.ts";
 import { dosesFor } from "./index.ts";
 import { waitsFor } from "./waits-for.ts";
 
@@ -55,4 +55,19 @@ test.each([
 
 test("a slot that is to stay waits for nothing", () => {
   expect(waitsFor("stay", next([setDone(6), setDone(6)], { way: "stay" }).state)).toBeUndefined();
+});
+
+test("a heavier load than is asked is another load too; where the way counts something else, the way is told", () => {
+  const heavy = { ...setDone(6), load: kg(105) };
+  expect(waitsFor("load", next([setDone(6), heavy]).state)).toEqual({
+    code: "progress/waits-load",
+    data: { asked: kg(100), done: kg(105) },
+  });
+  expect(waitsFor("reserve", next([setDone(6), setDone(6)]).state)).toEqual({
+    code: "progress/waits-way",
+    data: { way: "reserve" },
+  });
+  const harder = { harder: [madeUpExercise({ id: "harder" })] };
+  expect(waitsFor("ladder", next([setDone(6), setDone(6)], harder).state)?.code).toBe("progress/waits-way");
+  expect(waitsFor("load", next([setDone(6), setDone(6)], { set: hold(30) }).state)?.code).toBe("progress/waits-way");
 });
