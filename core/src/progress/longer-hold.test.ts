@@ -79,3 +79,17 @@ describe("at the top, with no harder form here: short holds of 10 s", () => {
     expect(spans(waits)).toEqual(Array(3).fill([10, 10]));
   });
 });
+
+test("one hold that was short, in either session, earns nothing", () => {
+  const did = [0, 5].map((on) => [on, { holdS: 30, reps: "as asked", load: "none" }] as const);
+  const input = slotTrained({ exercise: plank, set: hold(30), sets: 3, place: {}, did, today: 10 });
+  const short = (session: number, set: number) => {
+    const log = input.log.map((each, at) =>
+      at === session
+        ? { ...each, sets: each.sets.map((one) => (one.set === set ? { ...one, holdS: { both: 29 } } : one)) }
+        : each,
+    );
+    return dosesFor({ ...input, log })[0]!.next.kind;
+  };
+  expect([short(9, 9), short(0, 0), short(0, 2), short(1, 1)]).toEqual(["up", "stay", "stay", "stay"]);
+});

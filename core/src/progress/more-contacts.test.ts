@@ -78,3 +78,24 @@ test("its neighbours: once, one short, nobody counted, and repetitions", () => {
   const counted: SetDose = { amount: { kind: "reps", span: { from: 10, to: 10 } }, eachSide: false };
   expect(jumped(3, counted, [10, 10]).kind).toBe("stay");
 });
+
+test("one set that was short, in either session, earns nothing", () => {
+  const input = slotTrained({
+    exercise: jump,
+    set: contacts(10),
+    sets: 3,
+    way: "contacts",
+    place: {},
+    did: [0, 5].map((on) => [on, { reps: 10, load: "none" }] as const),
+    today: 10,
+  });
+  const short = (session: number, set: number) => {
+    const log = input.log.map((each, at) =>
+      at === session
+        ? { ...each, sets: each.sets.map((one) => (one.set === set ? { ...one, reps: { both: 9 } } : one)) }
+        : each,
+    );
+    return dosesFor({ ...input, log })[0]!.next.kind;
+  };
+  expect([short(9, 9), short(0, 0), short(0, 2), short(1, 1)]).toEqual(["up", "stay", "stay", "stay"]);
+});
