@@ -17,6 +17,8 @@ export interface Forecast {
   readonly sessions: number;
   /** The zone it is carried from, where that of this set has too few sessions of its own. */
   readonly carried?: Zone;
+  /** The last session went far past the end of the zone: any figure here is the least it may be. */
+  readonly farPast: boolean;
 }
 
 /**
@@ -86,8 +88,8 @@ function usualSd({ levelVar, missed, doubt }: ZoneState): number {
   return Math.sqrt(missed ** 2 * levelVar + doubt);
 }
 
-function told({ sessions, carried }: ZoneState, zone: Zone) {
-  return { zone, sessions, ...(carried === undefined ? {} : { carried }) };
+function told({ sessions, carried, farPast }: ZoneState, zone: Zone) {
+  return { zone, sessions, farPast, ...(carried === undefined ? {} : { carried }) };
 }
 
 function repsAt(level: number, kg: number): number {

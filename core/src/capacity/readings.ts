@@ -12,6 +12,8 @@ export interface Reading {
     readonly how: "sure" | "short" | "least";
     /** All were past the end of the zone, so the value is its end and the truth lies above. */
     readonly past: boolean;
+    /** All were so far past it that the value says little of the truth. */
+    readonly farPast: boolean;
     readonly sets: number;
   };
   /** Of sets that were asked for so many at least: what that needs of the level, and whether so many were done. */
@@ -31,10 +33,12 @@ const SAID_TOO_FEW = 0.5;
 const TIRED = 0.018;
 /** Sets beyond this many tire no further. Ours, no source. */
 const MOST_TIRED = 5;
+/** So many repetitions past the end of a zone are far past it. Ours, as in the rule of two more than asked, no source. */
+const FAR = 2;
 /** Repetitions per unit of load on the curve that readings are compared on. Source: epley1985. */
 export const CURVE = 30;
 
-type Told = { readonly value: number; readonly how: "sure" | "short" | "least"; readonly past: boolean };
+type Told = Omit<NonNullable<Reading["told"]>, "sets">;
 
 /** @returns what the sets before one cost it, ln units; `set` 0 = first */
 export function tired(set: number): number {
@@ -78,7 +82,18 @@ function readingOf(facts: readonly SetFact[]): Reading {
   const of = told.filter(({ how }) => how === kind);
   const values = of.map(({ value }) => value);
   const value = kind === "least" ? Math.max(...values) : values.reduce((sum, each) => sum + each, 0) / values.length;
-  return { day, zone, told: { value, how: kind, past: of.every(({ past }) => past), sets: of.length }, floors };
+  return {
+    day,
+    zone,
+    told: {
+      value,
+      how: kind,
+      past: of.every(({ past }) => past),
+      farPast: of.every(({ farPast }) => farPast),
+      sets: of.length,
+    },
+    floors,
+  };
 }
 
 /** A set that only strength could keep from the least that was asked: what that needs of the level, and whether it came. */
@@ -102,7 +117,7 @@ function toldBy(fact: SetFact, zone: Zone): Told | undefined {
   const how = howSure(fact);
   if (zone === "hold") {
     if (!(fact.holdS !== undefined && fact.holdS > 0)) return undefined;
-    return { value: Math.log(fact.holdS) + fresh, how, past: false };
+    return { value: Math.log(fact.holdS) + fresh, how, past: false, farPast: false };
   }
   const { kg, reps, reserve = 0 } = fact;
   if (!(kg !== undefined && kg > 0 && reps !== undefined && reps >= 0)) return undefined;
@@ -114,7 +129,7 @@ function toldBy(fact: SetFact, zone: Zone): Told | undefined {
   if (possible < 1) return undefined;
   const top = ZONE_TOP[zone] + HALF;
   const value = onCurve(kg, Math.min(possible, top)) + fresh;
-  return { value, how: judged ? how : "least", past: possible > top };
+  return { value, how: judged ? how : "least", past: possible > top, farPast: possible > top + FAR };
 }
 
 function howSure({ reps, holdS, reserve, asked, stoppedEarly }: SetFact): Told["how"] {

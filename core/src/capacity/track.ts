@@ -24,6 +24,8 @@ export interface Track {
   readonly missed: number;
   /** By how many standard deviations of a forecast certainty is raised, going by how often what was asked was done; mostly under 0. */
   readonly hits: number;
+  /** The last sure session went far past the end of the zone, so that the level is the least it may be. */
+  readonly farPast: boolean;
 }
 
 /** Standard deviation of a day, and of one set's repetitions and reserve, in ln units, by zone. Source: mitter2022, grgic2020; hold: trunkHolds2021. */
@@ -74,7 +76,7 @@ const MEDIAN_LOSS = Math.PI / 2;
  * @source kalman1960, mitter2022, grgic2020, halonen2024, nascimento2022, steele2023, latella2020, ours
  */
 export function trackOf(readings: readonly Reading[], on: Day, who: Trainee): Track | undefined {
-  const sure = readings.flatMap(({ day, told }) => (told?.how === "sure" ? [{ day, value: told.value }] : []));
+  const sure = readings.flatMap(({ day, told }) => (told?.how === "sure" ? [{ day, ...told }] : []));
   const first = sure.slice(0, FIRST);
   if (first.length < 2) return undefined;
   const values = first.map(({ value }) => value).sort((a, b) => a - b);
@@ -95,6 +97,7 @@ export function trackOf(readings: readonly Reading[], on: Day, who: Trainee): Tr
     sessions: values.length,
     missed: 1,
     hits: 0,
+    farPast: first.at(-1)!.farPast,
   };
   let [weight, sum] = [TRUSTED, TRUSTED];
   let hitWeight = HITS_TRUSTED;
@@ -112,7 +115,7 @@ export function trackOf(readings: readonly Reading[], on: Day, who: Trainee): Tr
     if (told.how !== "sure") continue;
     weight += 1;
     sum += next.off;
-    track = { ...track, sessions: track.sessions + 1, missed: Math.sqrt(sum / weight) };
+    track = { ...track, sessions: track.sessions + 1, missed: Math.sqrt(sum / weight), farPast: told.farPast };
   }
   return later(track, on, who);
 }

@@ -50,6 +50,32 @@ describe("how likely a set is", () => {
     expect([percent(20, 1), percent(200, 12)]).toEqual([99, 1]);
   });
 
+  test("who always did far more than was asked: no low figure is said, a high one is", () => {
+    const state = stateOf(6, {
+      did: Array.from({ length: 6 }, (_, at) => [3 * at, { ...setDone(14, 2), load: kg(50) }] as const),
+    });
+    expect(likely(state, { load: kg(60), reps: 8, reserve: 2 })).toBeUndefined();
+    expect(likely(state, { load: kg(45), reps: 6, reserve: 2 })!.chance).toBeGreaterThan(0.9);
+  });
+
+  // The published rule (two or more over the goal in two sessions running: Haff and Triplett, 2016) is then what counts.
+  test("who always did far more than was asked goes up", () => {
+    const did = Array.from({ length: 6 }, (_, at) => [3 * at, { ...setDone(14, 2), load: kg(50) }] as const);
+    const [next] = dosesFor(
+      slotTrained({
+        exercise: press,
+        set: reps({ from: 6, to: 8 }, { reserve: { from: 2, to: 2 } }),
+        sets: 2,
+        load: 50,
+        place: { equipment: { "leg press": 1 }, stacks: { "leg press": { unit: "kg", pins: [50, 55] } } },
+        did,
+        today: 18,
+      }),
+    );
+    expect(next!.next).toMatchObject({ kind: "up", patch: { change: "load", load: kg(55) } });
+    expect(next!.next.certainty).toBeUndefined();
+  });
+
   test("from four sessions on it may speak for a step; of another kind of set it may not", () => {
     const founded = (sessions: number, reps = 8) =>
       likely(stateOf(sessions), { load: kg(50), reps, reserve: 2 })?.founded;

@@ -48,7 +48,9 @@ export function likely(
   const told = forecast(capacity, { kg, reserve, reps });
   if (told === undefined) return undefined;
   const chance = Math.round(told.usually(reps) * 1000) / 1000;
-  const { sessions, carried } = told;
+  const { sessions, carried, farPast } = told;
+  // Who did far more than was asked may be able to do anything: the figure is the least, and only a high one says much.
+  if (farPast && chance < SURE) return undefined;
   const data = {
     exercise: exercise.id,
     chance: percent(chance),
