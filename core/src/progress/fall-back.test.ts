@@ -175,3 +175,69 @@ describe("easier", () => {
     expect(easier(of())).toMatchObject({ load: kg(47) });
   });
 });
+
+describe("against what the record says", () => {
+  const good = Array.from({ length: 6 }, () => setDone(10, 3));
+
+  test("one bad day is not believed where six good ones say otherwise; nobody knowing, it is", () => {
+    const state = { ...stateWith([...good, setDone(5)]) };
+    expect(fallBack(state)).toBeUndefined();
+    const capacity = { kind: "unknown", missing: { code: "capacity/few-sessions", data: {} } } as const;
+    expect(fallBack({ ...state, capacity })?.kind).toBe("down");
+  });
+
+  test("a record that says the same takes it back; so does one too short to speak", () => {
+    const poor = Array.from({ length: 6 }, () => setDone(4, 0));
+    expect(back(poor)?.evidence[0]?.data).toMatchObject({ done: 4, sessions: 1 });
+    expect(back([...good.slice(0, 2), setDone(5)])?.kind).toBe("down");
+  });
+
+  test("what is asked in reserve counts besides", () => {
+    const near = Array.from({ length: 6 }, () => setDone(8, 0));
+    const asked = (reserve: number) => reps({ from: 8, to: 10 }, { reserve: { from: reserve, to: reserve } });
+    expect(back([...near, setDone(5)], { set: asked(0) })).toBeUndefined();
+    expect(back([...near, setDone(5)], { set: asked(6) })?.kind).toBe("down");
+  });
+});
+
+test("the limit is never under nothing, whatever is asked", () => {
+  expect([0, 1, 2].map((floor) => fallBackLimit(floor, "reps"))).toEqual([0, 0, 0]);
+  expect([fallBackLimit(10, "metres"), fallBackLimit(10, "contacts"), fallBackLimit(1, "time")]).toEqual([7, 7, 0]);
+});
+
+describe("the two sessions of a fall", () => {
+  const state = { ...stateWith([setDone(7), setDone(7)]) };
+  const [one, two] = state.history;
+  type Session = NonNullable<typeof one>;
+  const first = (session: Session, change: Partial<Session["sets"][number]>) => ({
+    ...session,
+    sets: session.sets.map((set, at) => (at === 0 ? { ...set, ...change } : set)),
+  });
+  const kind = (...history: readonly Session[]) => fallBack({ ...state, history })?.kind;
+
+  test("must both be under the floor, which itself is not under it", () => {
+    expect(kind(one!, two!)).toBe("down");
+    expect(kind(first(one!, { reps: { both: 8 } }), two!)).toBeUndefined();
+    expect(kind(one!, first(two!, { reps: { both: 8 } }))).toBeUndefined();
+  });
+
+  test("the first set of each counts, and is missing where it was left out or not counted", () => {
+    const { reps: _, ...uncounted } = one!.sets[0]!;
+    expect(kind({ ...one!, sets: [uncounted, ...one!.sets.slice(1)] }, two!)).toBeUndefined();
+    expect(kind({ ...one!, sets: one!.sets.slice(1) }, two!)).toBeUndefined();
+    expect(kind(one!, { ...two!, sets: two!.sets.slice(1) })).toBeUndefined();
+    expect(kind({ ...one!, sets: one!.sets.toReversed() }, { ...two!, sets: two!.sets.toReversed() })).toBe("down");
+  });
+
+  test("where nothing is easier, nothing goes back", () => {
+    expect(fallBack({ ...state, loads: [kg(50), kg(53)] })).toBeUndefined();
+  });
+});
+
+test("without a load asked, a form and not a load is easier", () => {
+  const form = madeUpExercise({ id: "easier-press", loadMeaning: "stack", needs: [["leg press"]] });
+  const state = { ...stateWith([setDone(5)], { offer: [form] }) };
+  const { load: _, ...slot } = state.slot;
+  expect(easier({ ...state, slot }, kg(50))).toMatchObject({ change: "exercise", exercise: "easier-press" });
+  expect(easier({ ...state, slot })).toMatchObject({ change: "exercise" });
+});

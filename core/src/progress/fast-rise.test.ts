@@ -113,3 +113,37 @@ test("another form in the slot is left out", () => {
   ] as const;
   expect(rise([[7, 60]], { did })).toBeUndefined();
 });
+
+test("the first set of this form that names a load counts; those that name none are passed over", () => {
+  const input = slotTrained({
+    exercise: press,
+    set: reps(8),
+    sets: 2,
+    load: 50,
+    place: { equipment: { "leg press": 1 }, stacks: { "leg press": { unit: "kg", pins: [50, 60] } } },
+    did: [0, 7].map((on) => [on, { ...setDone(8), load: kg(on === 0 ? 40 : 60) }]),
+    today: 8,
+  });
+  const state = { ...dosesFor(input)[0]!.state };
+  const [first, last] = state.history;
+  const bare = ({ lifted: _, ...set }: (typeof first & object)["sets"][number]) => set;
+  const of = (...sets: (typeof first & object)["sets"]) =>
+    fastRise({ ...state, history: [first!, { ...last!, sets }] })?.data;
+  const [one, two] = last!.sets;
+  expect(of(one!, two!)).toEqual({ exercise: "press", from: kg(40), to: kg(60), days: 7, percent: 50, most: 20 });
+  expect(of(bare(one!), { ...two!, lifted: kg(50) })).toMatchObject({ to: kg(50), percent: 25 });
+  expect(of(one!, { ...two!, lifted: kg(41) })).toMatchObject({ to: kg(60) });
+  expect(of(bare(one!), bare(two!))).toBeUndefined();
+  expect(of({ ...one!, exercise: "other" }, { ...two!, lifted: kg(50) })).toMatchObject({ to: kg(50) });
+});
+
+test("between the first and the last it may fall: the oldest of the three weeks counts, a day older does not", () => {
+  const did = (first: number) =>
+    [
+      [first, 30],
+      [15, 60],
+      [22, 62],
+    ] as const;
+  expect(rise(did(1))?.data).toMatchObject({ from: kg(30), days: 21 });
+  expect(rise(did(0))).toBeUndefined();
+});

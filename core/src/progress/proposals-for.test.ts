@@ -3,6 +3,7 @@ import { day } from "../day.ts";
 import type { Decided } from "../measures/index.ts";
 import { madeUpExercise, reps, type SlotTrained, setDone, slotTrained } from "../testing/index.ts";
 import { dosesFor, proposalsFor } from "./index.ts";
+import { propose } from "./proposals-for.ts";
 
 const kg = (value: number) => ({ value, unit: "kg" }) as const;
 const squat = madeUpExercise({ id: "squat", loadMeaning: "stack", needs: [["leg press"]], stress: { knee_deep: 1 } });
@@ -187,4 +188,62 @@ test("a sign to stop in a slot that is asked no more is spoken for by the next s
   const of = (slot: string) => proposalsFor({ ...input, record: { ...input.record, hurts: [{ ...hurt!, slot }] } });
   expect(of("gone")).toMatchObject([{ stop: true, title: { code: "progress/pause-all" } }]);
   expect(of("it")).toHaveLength(1);
+});
+
+describe("a person to whom nothing may be handed", () => {
+  test("gets nothing more, and it says why; less is asked all the same", () => {
+    const { screening: _, ...bare } = trained().person;
+    const next = dosesFor({ ...trained(), person: bare as typeof bare & ReturnType<typeof trained>["person"] })[0]!
+      .next;
+    expect([next.kind, codes(next.refused)]).toEqual(["stay", ["offer/no-screening"]]);
+    const fell = trained({
+      did: [
+        [0, { ...setDone(9), load: kg(50) }],
+        [3, { ...setDone(5), load: kg(50) }],
+      ],
+    });
+    expect(dosesFor({ ...fell, person: bare as typeof fell.person })[0]!.next.kind).toBe("down");
+  });
+});
+
+describe("how sure a step is", () => {
+  test("stands beside it where the record tells, with the sessions behind it", () => {
+    const did = [0, 3, 6, 9, 12, 15].map((on) => [on, { ...setDone(8, 3), load: kg(50) }] as const);
+    const set = reps({ from: 6, to: 10 }, { reserve: { from: 0, to: 3 } });
+    const place = { equipment: { "leg press": 1 }, stacks: { "leg press": { unit: "kg", pins: [50, 56] } } } as const;
+    const [item] = proposalsFor(trained({ did, set, place, today: 16 }));
+    expect(item!.certainty).toMatchObject({ sessions: 6 });
+    expect(item!.certainty!.chance).toBeGreaterThanOrEqual(0.9);
+    expect(item!.certainty!.chance).toBeLessThanOrEqual(1);
+  });
+});
+
+describe("several pains at once", () => {
+  const twice = { hurts: { 0: { where: "knee", howMuch: 4 }, 1: { where: "knee", howMuch: 5 } } };
+
+  test("are one pause, with each of them as evidence", () => {
+    const [item, ...more] = proposalsFor(trained(twice));
+    expect(more).toEqual([]);
+    expect(item!.proposal.evidence.map(({ data }) => data["howMuch"])).toEqual(expect.arrayContaining([4, 5]));
+    expect(item!.stop).toBe(true);
+  });
+
+  test("a sign to stop among them pauses everything", () => {
+    const hurts = { 0: { where: "knee", howMuch: 4 }, 1: { where: "chest", howMuch: 1 } };
+    expect(proposalsFor(trained({ hurts }))[0]!.title).toEqual({
+      code: "progress/pause-all",
+      data: { where: "chest" },
+    });
+  });
+});
+
+test("a name is short and told by the patch as well as by the evidence", () => {
+  const input = trained();
+  const { proposal } = proposalsFor(input)[0]!;
+  const hash = (text: string) => `${"0123456789".repeat(4)}${text.length}`;
+  expect(propose({ ...input, hash }, proposal.patch, []).proposal).toBe("proposal-01234567890123456789012345678901");
+  const name = (patch: typeof proposal.patch, days = 1) =>
+    propose(input, patch, [{ code: "progress/comeback", data: { days, ill: false } }]).proposal;
+  expect(name(proposal.patch, 1)).toBe(name(proposal.patch, 30));
+  expect(name({ slot: "it", change: "pause" })).not.toBe(name(proposal.patch));
 });

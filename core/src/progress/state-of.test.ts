@@ -143,3 +143,69 @@ test("the dose of the programme stands beside the one that is asked, with what w
   expect(state.history.map(({ session }) => session)).toEqual(["base/1/a", "base/2/a", "base/3/a"]);
   expect(state.today).toBe(addDays(SLOT_START, 9));
 });
+
+describe("forms and weeks, at their edges", () => {
+  const form = (id: string, more = {}) => madeUpExercise({ id, ...more });
+  const inputOf = (more: Partial<SlotTrained> = {}) =>
+    slotTrained({
+      exercise: press,
+      set: reps(8),
+      sets: 3,
+      load: 50,
+      place: { equipment: { "leg press": 1 }, stacks: { "leg press": { unit: "kg", pins } } },
+      did: [[0, { ...setDone(8, 2), load: kg(50) }]],
+      today: 1,
+      ...more,
+    });
+
+  test("no harder form once the slot stands as far up as the programme lets it", () => {
+    const input = inputOf({ harder: [form("one")] });
+    const upTo = (up: number) => {
+      const phases = input.programme.phases.map((phase) => ({
+        ...phase,
+        sessions: phase.sessions.map((session) => ({
+          ...session,
+          work: session.work.map((block) => ({ ...block, up })),
+        })),
+      }));
+      return dosesFor({ ...input, programme: { ...input.programme, phases } })[0]!.state.harder.length;
+    };
+    expect([0, 1, 2].map(upTo)).toEqual([0, 1, 1]);
+  });
+
+  test("the capacity before is that without the last session", () => {
+    const state = stateOf();
+    const one = stateOf({
+      did: [
+        [0, { ...setDone(8, 2), load: kg(50) }],
+        [3, { ...setDone(8, 2), load: kg(50) }],
+      ],
+    });
+    expect(state.capacityBefore).toEqual(one.capacity);
+    expect(state.capacityBefore).not.toEqual(state.capacity);
+  });
+
+  test("each week that is recorded whole is passed over; one more set is held against the next", () => {
+    const input = inputOf();
+    const [phase] = input.plan.phases;
+    const weeks = phase!.weeks.map((week, at) => ({
+      ...week,
+      sessions: week.sessions.map((session) => ({
+        ...session,
+        blocks: session.blocks.map((block) => ({
+          ...block,
+          slots: block.slots.map((slot) => ({
+            ...slot,
+            dose: { sets: Array.from({ length: at === 0 ? 3 : 6 }, () => reps(8)) },
+          })),
+        })),
+      })),
+    }));
+    const plan = { ...input.plan, phases: [{ ...phase!, weeks }] };
+    // Week 1 is recorded: in week 2 the least is 3, so that 7 are too many.
+    expect(dosesFor({ ...input, plan })[0]!.state.oneMoreSet).toMatchObject({
+      ok: false,
+      because: { data: { from: 3, to: 7, most: 4 } },
+    });
+  });
+});

@@ -195,3 +195,58 @@ test("the last clean load is that of the last session in which it was clean, and
   expect(back([20, "kept"], [30, "kept"], [40, "lost"], [40, "lost"])).toMatchObject({ load: kg(30) });
   expect(back([30, "kept"], [20, undefined], [40, "lost"], [40, "lost"])).toMatchObject({ load: kg(20) });
 });
+
+describe("the whole of the way back", () => {
+  const lost = [
+    [20, "kept"],
+    [40, "lost"],
+    [40, "lost"],
+  ] as const;
+  const state = { ...stateWith(lost) };
+  const [clean, ...two] = state.history;
+  type Session = NonNullable<typeof clean>;
+  const withSets = (
+    session: Session,
+    change: (set: Session["sets"][number], at: number) => Session["sets"][number],
+  ) => ({
+    ...session,
+    sets: session.sets.map(change),
+  });
+  const bare = ({ lifted: _, ...set }: Session["sets"][number]) => set;
+
+  test("names the form and the sessions that it needs, refuses nothing and puts nothing beside", () => {
+    const next = toCleanLoad(state)!;
+    expect(next.evidence[0]).toEqual({
+      code: "progress/technique-lost",
+      data: { exercise: "squat", sessions: [{ on: "2027-03-04" }, { on: "2027-03-07" }], clean: 2 },
+    });
+    expect(next).toMatchObject({ refused: [], others: [], since: two[0]!.n });
+  });
+
+  test("a clean session that names no load is passed over; a set of it that names one counts", () => {
+    const unsaid = withSets(clean!, bare);
+    expect(toCleanLoad({ ...state, history: [clean!, unsaid, ...two] })?.patch).toMatchObject({ load: kg(20) });
+    expect(toCleanLoad({ ...state, history: [unsaid, ...two] })).toBeUndefined();
+    const second = withSets(clean!, (set, at) => (at === 0 ? bare(set) : set));
+    expect(toCleanLoad({ ...state, history: [second, ...two] })?.patch).toMatchObject({ load: kg(20) });
+  });
+
+  test("a session in which one set was lost is not clean", () => {
+    const partly = withSets(clean!, (set, at) => (at === 1 ? { ...set, technique: "lost" as const } : set));
+    expect(toCleanLoad({ ...state, history: [partly, ...two] })).toBeUndefined();
+  });
+
+  test("without a load asked or lifted there is nothing to go back from; a set that names one is enough", () => {
+    const { load: _, ...slot } = state.slot;
+    const unsaid = two.map((session) => withSets(session, bare));
+    expect(toCleanLoad({ ...state, slot, history: [clean!, ...unsaid] })).toBeUndefined();
+    const second = two.map((session) => withSets(session, (set, at) => (at === 0 ? bare(set) : set)));
+    expect(toCleanLoad({ ...state, slot, history: [clean!, ...second] })?.patch).toMatchObject({ load: kg(20) });
+  });
+
+  test("with help, as much help is not easier", () => {
+    const exercise = { ...squat, loadMeaning: "assist" } as const;
+    expect(toCleanLoad({ ...state, exercise, slot: { ...state.slot, load: kg(20) } })).toBeUndefined();
+    expect(toCleanLoad({ ...state, exercise, slot: { ...state.slot, load: kg(19) } })).toBeDefined();
+  });
+});

@@ -110,3 +110,66 @@ test("a pause says until when, where a day was said", () => {
     until: "2027-04-01",
   });
 });
+
+describe("weeks and runs", () => {
+  test.each([
+    [
+      { slot: "s", change: "light week", week: "base/4" },
+      { week: "base/4", instead: null, lighter: false },
+    ],
+    [
+      { slot: "s", change: "light week", week: "base/4", instead: "base/5", lighter: true },
+      { week: "base/4", instead: "base/5", lighter: true },
+    ],
+  ] as unknown as readonly [Patch, object][])("%j", (patch, data) => {
+    expect(title(patch)).toEqual({ code: "progress/light-week", data });
+  });
+
+  test("a full week names the week", () => {
+    const patch = { slot: "s", change: "full week", week: "base/4" } as unknown as Patch;
+    expect(title(patch)).toEqual({ code: "progress/full-week", data: { week: "base/4" } });
+  });
+
+  // The levels of running and walking are ours: the second is 10 times 1 min with 60 s of walking, the last has no walk.
+  test("a level says its bouts, and seconds of running and walking", () => {
+    const of = (level: number) => title({ slot: "s", change: "run-walk", level } as unknown as Patch);
+    expect(of(2)).toEqual({ code: "progress/run-level", data: { level: 2, bouts: 10, runS: 60, walkS: 60 } });
+    expect(of(9).data).toMatchObject({ level: 9, bouts: 1, walkS: 0 });
+  });
+});
+
+describe("loads and doses, at their edges", () => {
+  test("no percentage of a form that is not known, nor from no load", () => {
+    const patch: Patch = { slot: "s", change: "load", load: kg(55) };
+    expect(titleOf(patch, slot, undefined, madeUpPerson()).data["percent"]).toBeNull();
+    const { load: _, ...bare } = slot;
+    expect(title(patch, bare).data).toEqual({ exercise: "squat", to: kg(55), from: null, percent: null });
+    expect(title({ ...patch, exercise: "lunge" }).data["exercise"]).toBe("lunge");
+  });
+
+  test("as many sets with a load do not begin again", () => {
+    const loaded = sets(3, reps({ from: 8, to: 10 }, { load: kg(40) }));
+    expect(title({ slot: "s", change: "reps", dose: loaded }).code).toBe("progress/set-dose");
+    expect(title({ slot: "s", change: "reps", dose: loaded, exercise: "lunge" }).data).toEqual({
+      exercise: "lunge",
+      sets: 3,
+      amount: { kind: "reps", from: 8, to: 10 },
+    });
+  });
+
+  test("a tempo where nothing is asked any more is a dose; one that goes is too", () => {
+    const slow = { ...dose, tempo: [4, 1, 1, 0] as const };
+    const patch: Patch = { slot: "s", change: "reps", dose: slow, exercise: "squat" };
+    expect(titleOf(patch, undefined, squat, madeUpPerson()).code).toBe("progress/set-dose");
+    const was: PlanSlot = { ...slot, dose: slow };
+    expect(title({ slot: "s", change: "reps", dose }, was).code).toBe("progress/set-dose");
+  });
+
+  test("a wider range of fewer sets without a load is a wider range; what was no range is not wider", () => {
+    expect(title({ slot: "s", change: "reps", dose: sets(2, reps({ from: 8, to: 12 })) }).code).toBe(
+      "progress/widen-range",
+    );
+    const most: PlanSlot = { ...slot, dose: sets(3, { amount: { kind: "most" }, eachSide: false }) };
+    expect(title({ slot: "s", change: "reps", dose: sets(3, reps(12)) }, most).code).toBe("progress/set-dose");
+  });
+});
