@@ -166,3 +166,70 @@ test("half a set of a muscle that another form drives is none of the session's o
   expect(muscleCaps(input, slot, row)).toMatchObject([{ kind: "new", asked: 0, most: 2 }]);
   expect(muscleCaps(input, { ...slot, key: "gone" }, row)).toEqual([]);
 });
+
+test("one muscle that was never trained before is enough to begin with one set; sets are told to a tenth", () => {
+  const { today, dayOf, exercise, slot, history, person } = dosesFor(slotTrained(BASE))[0]!.state;
+  const back = { muscle: "lats", kind: "back", days: 22, exposures: 1, usual: 20 / 3, asked: 8, most: 14 / 3 } as const;
+  const caps: readonly MuscleCap[] = [back, { ...back, muscle: "mid back", exposures: 0 }];
+  const form = { ...exercise, lowering: true };
+  const state = { today, dayOf, exercise: form, slot, history, person, caps } as DoseState;
+  const next = firstExposure(state)!;
+  expect(next.patch).toMatchObject({ change: "reps", dose: { sets: [{}] } });
+  expect(next.evidence.map(({ data }) => [data["muscle"], data["since"], data["usual"], data["most"]])).toEqual([
+    ["lats", null, 6.7, 4.7],
+    ["mid back", "2027-02-07", 6.7, 4.7],
+    [undefined, undefined, undefined, undefined],
+  ]);
+  const plain = firstExposure({ ...state, exercise })!;
+  expect(plain.evidence).toHaveLength(2);
+});
+
+describe("the session and the week that are asked", () => {
+  const recent = weeks(0, { "front thigh": 8 });
+  test("are the next that is not light and not recorded, and hold the slot", () => {
+    const input = inputWith({ person: { recent } });
+    const [phase] = input.plan.phases;
+    const slotOf = (count: number, key = "it") => {
+      const slot = phase!.weeks[0]!.sessions[0]!.blocks[0]!.slots[0]!;
+      return { ...slot, key, dose: sets(count, BASE.set) };
+    };
+    const week = (number: number, count: number, light: boolean, key?: string) => {
+      const [session] = phase!.weeks[0]!.sessions;
+      const blocks = [{ kind: "straight" as const, slots: [slotOf(count, key)] }];
+      return { week: number, light, sessions: [{ ...session!, blocks }] };
+    };
+    const all = [week(1, 3, true), week(2, 5, false, "other"), week(3, 6, false), week(4, 7, false)];
+    const plan = { ...input.plan, phases: [{ ...phase!, weeks: all }] };
+    const asked = (recorded: readonly string[]) => {
+      const [done] = inputWith({ did: [[0, setDone(8)]] }).record.sessions;
+      const record = { ...input.record, sessions: recorded.map((session) => ({ ...done!, session })) };
+      return muscleCaps({ ...input, plan, record }, slotOf(1), row).map((cap) => cap.asked);
+    };
+    expect(asked([])).toEqual([6]);
+    expect(asked(["base/3/a"])).toEqual([7]);
+    expect(asked(["base/3/a", "base/4/a"])).toEqual([]);
+  });
+
+  test("a muscle that is back counts the sets of its whole week, one that is new those of its session", () => {
+    const input = (known: ReturnType<typeof weeks>) => inputWith({ person: { recent: known } });
+    const asked = (known: ReturnType<typeof weeks>) => {
+      const made = input(known);
+      const [phase] = made.plan.phases;
+      const weeksOf = phase!.weeks.map((week) => ({
+        ...week,
+        sessions: [...week.sessions, { ...week.sessions[0]!, key: "b" }],
+      }));
+      const plan = { ...made.plan, phases: [{ ...phase!, weeks: weeksOf }] };
+      const slot = phase!.weeks[0]!.sessions[0]!.blocks[0]!.slots[0]!;
+      return muscleCaps({ ...made, plan }, slot, row).map((cap) => [cap.kind, cap.asked]);
+    };
+    expect(asked(recent)).toEqual([["new", 4]]);
+    expect(asked([...weeks(21, { lats: 6 }), ...weeks(0, { "front thigh": 8 }, 2)])).toEqual([["back", 8]]);
+  });
+});
+
+test("after the first session back the usual weeks are those before the break", () => {
+  const recent = [...weeks(16, { lats: 6 }), ...weeks(0, { "front thigh": 8 }, 2)];
+  const once = capsOf({ person: { recent }, did: [[0, { ...setDone(8), load: "none" }]], today: 2 });
+  expect(once).toMatchObject([{ kind: "back", days: 17, exposures: 1, usual: 6, most: 4 }]);
+});

@@ -122,3 +122,45 @@ describe("why a dose that stands has fewer sets", () => {
     expect(why([word(["progress/comeback"])], sets(3, asked))).toBeDefined();
   });
 });
+
+describe("every set of both sessions counts", () => {
+  const { history } = dosesFor(trained())[0]!.state;
+  type Set = (typeof history)[number]["sets"][number];
+  const changed = (session: number, set: number, more: Partial<Set>) =>
+    history.map((each, at) =>
+      at === session
+        ? { ...each, sets: each.sets.map((one, index) => (index === set ? { ...one, ...more } : one)) }
+        : each,
+    );
+  const comes = (of: typeof history) => again({ why: "first", n: 0 }, { history: of }) !== undefined;
+
+  test("one set short in either session, first or last, is not as asked", () => {
+    for (const session of [0, 1])
+      for (const set of [0, 1]) {
+        expect(comes(changed(session, set, { reps: { both: 7 } }))).toBe(false);
+        expect(comes(changed(session, set, { reps: { both: 8 } }))).toBe(true);
+      }
+  });
+
+  test("a set that is missing, and one of which nobody read anything, are not as asked either", () => {
+    const without = history.map((each, at) => (at === 1 ? { ...each, sets: each.sets.slice(0, 1) } : each));
+    expect(comes(without)).toBe(false);
+    const most = { asked: { amount: { kind: "most" }, eachSide: false } } as const;
+    const { reps: _, ...unread } = history[1]!.sets[1]!;
+    const nobody = history.map((each, at) =>
+      at === 1 ? { ...each, sets: [each.sets[0]!, { ...unread, ...most }] } : each,
+    );
+    expect(comes(nobody)).toBe(false);
+    expect(comes(changed(1, 1, { ...most, reps: { both: 0 } }))).toBe(true);
+  });
+
+  test("it rests on the earlier of both sessions, whichever way they lie", () => {
+    const [one, two] = history;
+    expect(again({ why: "first", n: 0 })!.since).toBe(one!.n);
+    const turned = [
+      { ...one!, n: two!.n },
+      { ...two!, n: one!.n },
+    ];
+    expect(again({ why: "first", n: 0 }, { history: turned })!.since).toBe(one!.n);
+  });
+});

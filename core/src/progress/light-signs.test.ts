@@ -1,5 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { madeUpCatalogue, madeUpExercise, reps, type SlotTrained, setDone, slotTrained } from "../testing/index.ts";
+import { capacityOf, forecast } from "../capacity/index.ts";
+import {
+  hold,
+  madeUpCatalogue,
+  madeUpExercise,
+  reps,
+  type SlotTrained,
+  setDone,
+  slotTrained,
+} from "../testing/index.ts";
 import { lightSigns } from "./light-signs.ts";
 
 const kg = (value: number) => ({ value, unit: "kg" }) as const;
@@ -164,4 +173,95 @@ describe("efforts, where three or more of both times were rated", () => {
       [3, 3],
     ]);
   });
+});
+
+describe("at the edge of what was asked", () => {
+  /** Sessions far over what was asked and then two. */
+  const far = (last: ReturnType<typeof setDone>, more: Partial<SlotTrained> = {}) => {
+    const of = (exercise: typeof press) => {
+      const did = [...Array<typeof WELL>(6).fill(setDone(12, 2)), last, last];
+      return trained(exercise, [], {
+        did: did.map((each, at) => [3 * at, { ...each, load: kg(100) }] as const),
+        today: 24,
+        ...more,
+      });
+    };
+    return lightSigns(both(of(press), of(pull)));
+  };
+
+  test("the lowest number and the reserve that were asked are not short, one less of either is", () => {
+    expect(far(setDone(5, 2))).toEqual({ shows: false, because: [] });
+    expect(far(setDone(4, 2)).shows).toBe(true);
+    expect(far(setDone(5, 1)).shows).toBe(true);
+    expect(far(setDone(5))).toEqual({ shows: false, because: [] });
+    expect(far(setDone(4)).shows).toBe(true);
+  });
+
+  test("only the first set tells, and only where it was asked for", () => {
+    const input = both(trained(press, [FELL, FELL]), trained(pull, [FELL, FELL]));
+    const changed = (change: (sets: Input["log"][number]["sets"]) => Input["log"][number]["sets"]) => {
+      const log = input.log.map((each, at) => (at % 8 < 6 ? each : { ...each, sets: change(each.sets) }));
+      return lightSigns({ ...input, log });
+    };
+    expect(changed((done) => done)).toMatchObject({ shows: true });
+    expect(changed((done) => done.slice(1))).toEqual({ shows: false, because: [] });
+    expect(changed((done) => done.map(({ asked: _, ...set }) => set))).toEqual({ shows: false, because: [] });
+    const most = { amount: { kind: "most" }, eachSide: false } as const;
+    expect(changed((done) => done.map((set) => ({ ...set, asked: most })))).toEqual({ shows: false, because: [] });
+  });
+
+  test("a break between the two is fourteen days", () => {
+    const gap = (days: number) => {
+      const of = (exercise: typeof press) => {
+        const did = [0, 3, 6, 9, 12, 15].map((on) => [on, { ...WELL, load: kg(100) }] as const);
+        const last = [18, 18 + days].map((on) => [on, { ...FELL, load: kg(100) }] as const);
+        return trained(exercise, [], { did: [...did, ...last], today: 19 + days });
+      };
+      return lightSigns(both(of(press), of(pull))).shows;
+    };
+    expect([gap(13), gap(14)]).toEqual([true, false]);
+  });
+
+  test("four sessions before them are enough, three are not", () => {
+    const after = (count: number) => {
+      const of = (exercise: typeof press) => {
+        const did = [...Array<typeof WELL>(count).fill(WELL), FELL, FELL];
+        const days = did.map((each, at) => [3 * at, { ...each, load: kg(100) }] as const);
+        return trained(exercise, [], { did: days, today: 3 * did.length });
+      };
+      return lightSigns(both(of(press), of(pull))).shows;
+    };
+    expect([after(3), after(4)]).toEqual([false, true]);
+  });
+
+  test("what was to be expected is the lower end of the forecast, to a tenth", () => {
+    const input = trained(press, [FELL, FELL]);
+    const before = input.log.slice(0, 6);
+    const raw = input.log.slice(6).map(({ at }) => {
+      const { capacity } = capacityOf(press, before, {
+        person: input.person,
+        on: input.dayOf(at),
+        dayOf: input.dayOf,
+      });
+      // Six repetitions asked with two left: eight to the end.
+      return capacity.kind === "unknown" ? undefined : forecast(capacity, { kg: 100, reserve: 0, reps: 8 })?.amount.low;
+    });
+    const { sessions } = lightSigns(both(input, trained(pull, [FELL, FELL]))).because[0]!.data as {
+      sessions: readonly { low: number }[];
+    };
+    expect(sessions.map(({ low }) => low)).toEqual(raw.map((low) => Number(low!.toFixed(1))));
+  });
+});
+
+test("too few rated before are too few to say; means are rounded to the nearest tenth", () => {
+  const rated = (now: readonly number[], before: readonly number[]) =>
+    signs(
+      [FELL, FELL],
+      [...now.map((effort, at) => [at, effort] as const), ...before.map((effort, at) => [14 + at, effort] as const)],
+    ).because[2]!;
+  expect(rated([9, 9, 9], [5, 5])).toEqual({
+    code: "progress/effort-unrated",
+    data: { sessions: 3, before: 2, needed: 3 },
+  });
+  expect(rated([8, 8, 7], [6, 6, 5]).data).toMatchObject({ now: 7.7, was: 5.7 });
 });

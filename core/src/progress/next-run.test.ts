@@ -187,3 +187,93 @@ test("how many minutes are missing is told, whole ones up", () => {
   // Four times six minutes and three of walking are 27; a quarter more is 33 min 45 s.
   expect(refused[1]!.data).toEqual({ level: 6, more: 4 });
 });
+
+describe("a run in more than one session, and beside another", () => {
+  const told = { level: 5, runs: good(5, 0, 2, 4), today: 5 } as const;
+  type Input = ReturnType<typeof inputOf>;
+  /** A second session of the week with the same run, and so many minutes for each. */
+  const twice = (minutes: readonly [number, number], bouts: readonly number[] = []) => {
+    const input = inputOf(told);
+    const [phase] = input.plan.phases;
+    const whole = runWalkDose(5);
+    const weeks = phase!.weeks.map((week, at) => {
+      const [session] = week.sessions;
+      const cut = { ...whole, sets: whole.sets.slice(0, bouts[at] ?? whole.sets.length) };
+      const conditioning = session!.conditioning.map((item) => ({ ...item, dose: cut }));
+      return { ...week, sessions: [session!, { ...session!, key: "b", conditioning }] };
+    });
+    const [part] = input.programme.phases;
+    const [session] = part!.sessions;
+    const sessions = ["a", "b"].map((key, at) => ({ ...session!, key, minutes: minutes[at]! }));
+    return {
+      ...input,
+      plan: { ...input.plan, phases: [{ ...phase!, weeks }] },
+      programme: { ...input.programme, phases: [{ ...part!, sessions }] },
+    };
+  };
+  const refused = (input: Input) => runsNext(input)[0]!.next.refused.slice(1);
+
+  test("the one with least room decides", () => {
+    expect(runsNext(twice([60, 60]))).toMatchObject([{ next: { kind: "up" } }]);
+    const none = [{ code: "progress/run-no-room", data: { level: 6, more: 4 } }];
+    expect(refused(twice([30, 60]))).toEqual(none);
+    expect(refused(twice([60, 30]))).toEqual(none);
+    expect(refused(twice([60, 60], [3]))).toEqual([{ code: "progress/run-cut", data: { level: 5 } }]);
+  });
+
+  test("each session counts as it comes next, not as it comes later", () => {
+    expect(runsNext(twice([60, 60], [99, 3]))).toMatchObject([{ next: { kind: "up" } }]);
+  });
+
+  test("minutes are those of the phase that runs; of a session that nobody knows there are none", () => {
+    const input = inputOf(told);
+    const [part] = input.programme.phases;
+    const short = { ...part!, key: "before", sessions: part!.sessions.map((each) => ({ ...each, minutes: 1 })) };
+    expect(refused({ ...input, programme: { ...input.programme, phases: [short, part!] } })).toEqual([]);
+    // 33 min 45 s of no minute at all.
+    expect(refused({ ...input, programme: { ...input.programme, phases: [] } })).toEqual([
+      { code: "progress/run-no-room", data: { level: 6, more: 34 } },
+    ]);
+  });
+
+  test("another run in the session takes its time, and is judged by itself", () => {
+    const input = inputOf(told);
+    const [phase] = input.plan.phases;
+    const weeks = phase!.weeks.map((week) => ({
+      ...week,
+      sessions: week.sessions.map((session) => {
+        const [item] = session.conditioning;
+        const other = { ...item!, dose: runWalkDose(9), run: { slot: "others", level: 9 } };
+        return { ...session, conditioning: [item!, other] };
+      }),
+    }));
+    const both = { ...input, plan: { ...input.plan, phases: [{ ...phase!, weeks }] } };
+    const [run, other] = runsNext(both);
+    // One bout of the other is fewer than this one asks, and is not this one's.
+    expect(run!.next.refused.map(({ code }) => code)).toEqual(["progress/runs-good", "progress/run-no-room"]);
+    expect(other).toMatchObject({ slot: { key: "others" }, next: { kind: "stay", refused: [] } });
+  });
+});
+
+describe("to the second", () => {
+  const up = (own: number) => next({ level: 5, runs: good(5, 0, 2, 4), today: 5, own }).next;
+  // 27 min and a quarter more: 33 min 45 s.
+  test("just enough is enough", () => {
+    expect(up(33.75).kind).toBe("up");
+    expect([up(33.7).kind, up(33.7).refused[1]!.data]).toEqual(["stay", { level: 6, more: 1 }]);
+    expect(up(32.74).refused[1]!.data).toEqual({ level: 6, more: 2 });
+  });
+});
+
+test("a run that a clock puts after today is no time away", () => {
+  expect(next({ level: 3, runs: good(3, 0, 2, 4), today: 3 }).next.kind).toBe("up");
+});
+
+test("what ended a run of another level is not said of this one", () => {
+  expect(next({ level: 2, runs: [[0, 4, "legs"]], today: 1 }).next).toEqual({
+    kind: "stay",
+    evidence: [],
+    refused: [],
+    others: [],
+  });
+});

@@ -116,3 +116,17 @@ describe("signs to stop", () => {
     expect(on(hurtAt(where, 0), squat)).toEqual([]);
   });
 });
+
+test("what was done last in the slot is what hurt, else what was asked", () => {
+  const input = hurtAt("knee", 4, { exercise: press, harder: [squat, lunge, extension] });
+  const doing = (...forms: readonly string[]) => {
+    const log = input.log.map((each) => ({
+      ...each,
+      sets: forms.map((exercise) => ({ ...each.sets[0]!, exercise })),
+    }));
+    return on({ ...input, log }, lunge, "other")[0]!.evidence[0]!.data["exercise"];
+  };
+  expect(doing("press", "lunge")).toBe("lunge");
+  expect(doing("lunge", "lunge", "squat")).toBe("squat");
+  expect(doing()).toBe("press");
+});

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Decided } from "../measures/index.ts";
 import type { Patch } from "../model/index.ts";
 import { madeUpExercise, reps, setDone, slotTrained } from "../testing/index.ts";
-import { unansweredPains } from "./waiting-pains.ts";
+import { unansweredPains, unansweredStop } from "./waiting-pains.ts";
 
 const squat = madeUpExercise({ id: "squat", stress: { knee_deep: 2 } });
 const lunge = madeUpExercise({ id: "lunge", stress: { knee_deep: 1 } });
@@ -78,4 +78,34 @@ describe("a sign to stop", () => {
     expect(open("chest", "other", word(resume("other"), KNOWN))).toBe(0);
     expect(open("chest", "other", word(resume("third"), KNOWN))).toBe(1);
   });
+});
+
+describe("the sign to stop that nobody has answered", () => {
+  const stop = (where: string, ...decisions: readonly Decided[]) => unansweredStop(hurting(where, ...decisions));
+  test("stands until a word lets something go on, of whatever slot, said when it was known", () => {
+    expect(stop("chest")).toMatchObject({ hurt: { where: "chest" }, waits: true, everything: true });
+    expect(stop("chest", word(pause("it"), KNOWN))).toBeDefined();
+    expect(stop("chest", word(resume("it"), KNOWN - 1))).toBeDefined();
+    expect(stop("chest", word({ slot: "it", change: "load", load: { value: 20, unit: "kg" } }, KNOWN))).toBeDefined();
+    expect(stop("chest", word(resume("third"), KNOWN))).toBeUndefined();
+    expect(stop("chest", word(pause("it"), KNOWN), word(resume("it"), KNOWN))).toBeUndefined();
+  });
+
+  test("is none where it only hurts", () => {
+    expect(stop("knee")).toBeUndefined();
+    expect(stop("knee", word(pause("it"), KNOWN))).toBeUndefined();
+  });
+
+  test("of two the one that is open", () => {
+    const input = hurting("chest", word(resume("it"), KNOWN));
+    const [hurt] = input.record.hurts;
+    const hurts = [hurt!, { ...hurt!, id: "later", where: "dizzy", n: KNOWN + 1 }];
+    expect(unansweredStop({ ...input, record: { ...input.record, hurts } })).toMatchObject({ hurt: { id: "later" } });
+  });
+});
+
+test("a word that knew nothing of the device answers nothing, not even its first pain", () => {
+  const input = hurting("knee", word(pause("it"), KNOWN, { cut: { tablet: 99 } }));
+  const hurts = input.record.hurts.map((hurt) => ({ ...hurt, n: 0 }));
+  expect(unansweredPains({ ...input, record: { ...input.record, hurts } }, "it", squat)).toHaveLength(1);
 });
