@@ -1,14 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { capacityOf, forecast } from "../capacity/index.ts";
-import {
-  hold,
-  madeUpCatalogue,
-  madeUpExercise,
-  reps,
-  type SlotTrained,
-  setDone,
-  slotTrained,
-} from "../testing/index.ts";
+import { madeUpCatalogue, madeUpExercise, reps, type SlotTrained, setDone, slotTrained } from "../testing/index.ts";
 import { lightSigns } from "./light-signs.ts";
 
 const kg = (value: number) => ({ value, unit: "kg" }) as const;
