@@ -233,3 +233,21 @@ test("after the first session back the usual weeks are those before the break", 
   const once = capsOf({ person: { recent }, did: [[0, { ...setDone(8), load: "none" }]], today: 2 });
   expect(once).toMatchObject([{ kind: "back", days: 17, exposures: 1, usual: 6, most: 4 }]);
 });
+
+test("what another form of the session asks of other muscles is none of a new muscle's sets", () => {
+  const input = inputWith({ person: { recent: weeks(0, { calf: 8 }) }, harder: [leg] });
+  const [phase] = input.plan.phases;
+  const [slot] = phase!.weeks[0]!.sessions[0]!.blocks[0]!.slots;
+  const blocks = [{ kind: "straight" as const, slots: [{ ...slot!, key: "legs", exercise: "leg" }, slot!] }];
+  const all = phase!.weeks.map((week) => ({
+    ...week,
+    sessions: week.sessions.map((session) => ({ ...session, blocks })),
+  }));
+  const plan = { ...input.plan, phases: [{ ...phase!, weeks: all }] };
+  expect(muscleCaps({ ...input, plan }, slot!, row)).toMatchObject([{ muscle: "lats", kind: "new", asked: 4 }]);
+});
+
+test("two sessions of a muscle put it in use, one does not", () => {
+  const of = (count: number) => musclesInUse(inputWith({ person: { recent: weeks(0, { lats: 4 }, count) } }), row);
+  expect([of(1), of(2)]).toEqual([[], ["lats"]]);
+});

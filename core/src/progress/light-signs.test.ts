@@ -226,19 +226,19 @@ describe("at the edge of what was asked", () => {
     expect([after(3), after(4)]).toEqual([false, true]);
   });
 
-  test("what was to be expected is the lower end of the forecast, to a tenth", () => {
-    const input = trained(press, [FELL, FELL]);
-    const before = input.log.slice(0, 6);
+  test.each([
+    ["none left, two asked", setDone(3, 0), { reserve: { from: 2, to: 2 } }, 0, 8],
+    ["nothing said of what was left", setDone(3), { reserve: { from: 2, to: 2 } }, 0, 8],
+    ["one left, none asked", setDone(3, 1), {}, 1, 5],
+  ])("what was to be expected is the lower end of the forecast, to a tenth: %s", (_, last, asked, reserve, zone) => {
+    const of = (exercise: typeof press) => trained(exercise, [last, last], { set: reps({ from: 5, to: 6 }, asked) });
+    const input = of(press);
     const raw = input.log.slice(6).map(({ at }) => {
-      const { capacity } = capacityOf(press, before, {
-        person: input.person,
-        on: input.dayOf(at),
-        dayOf: input.dayOf,
-      });
-      // Six repetitions asked with two left: eight to the end.
-      return capacity.kind === "unknown" ? undefined : forecast(capacity, { kg: 100, reserve: 0, reps: 8 })?.amount.low;
+      const { person, dayOf } = input;
+      const { capacity } = capacityOf(press, input.log.slice(0, 6), { person, on: dayOf(at), dayOf });
+      return capacity.kind === "unknown" ? undefined : forecast(capacity, { kg: 100, reserve, reps: zone })?.amount.low;
     });
-    const { sessions } = lightSigns(both(input, trained(pull, [FELL, FELL]))).because[0]!.data as {
+    const { sessions } = lightSigns(both(input, of(pull))).because[0]!.data as {
       sessions: readonly { low: number }[];
     };
     expect(sessions.map(({ low }) => low)).toEqual(raw.map((low) => Number(low!.toFixed(1))));

@@ -35,6 +35,8 @@ interface Told {
   readonly away?: readonly { readonly week: number; readonly days: number; readonly waits?: true }[];
   /** Days into the week that runs. */
   readonly daysOn?: number;
+  /** Days into its week on which each session stands. */
+  readonly sessionOn?: number;
   readonly status?: Status;
   readonly decisions?: readonly Decided[];
   /** Movements that fell short. */
@@ -48,7 +50,17 @@ const firstOf = ({ did, over = did.length, daysOn = 0 }: Told, week: number): Da
 const first = (told: Told, week: number) => printDay(firstOf(told, week));
 
 function inputOf(told: Told) {
-  const { did, weeks = 14, light = [], away = [], status = "intermediate", decisions = [], fell = [], empty } = told;
+  const {
+    did,
+    weeks = 14,
+    light = [],
+    away = [],
+    status = "intermediate",
+    decisions = [],
+    fell = [],
+    empty,
+    sessionOn = 0,
+  } = told;
   const [phase] = BASE.plan.phases;
   const [session] = phase!.weeks[0]!.sessions;
   const [slot] = session!.blocks[0]!.slots;
@@ -82,7 +94,10 @@ function inputOf(told: Told) {
     record: { ...BASE.record, sessions, ratings: [], decisions },
     log: fell.flatMap((each) => FELL[each].log),
     spans: numbers.map((week) => ({ first: firstOf(told, week), last: addDays(firstOf(told, week), 6) })),
-    days: occurrencesOf(plan).map((occurrence) => ({ occurrence, day: firstOf(told, occurrence.week) })),
+    days: occurrencesOf(plan).map((occurrence) => ({
+      occurrence,
+      day: addDays(firstOf(told, occurrence.week), sessionOn),
+    })),
   };
 }
 const says = (told: Told) => lightWeek(inputOf(told));
@@ -149,6 +164,7 @@ describe("after so many hard weeks running", () => {
     const late = { did: hard(5), daysOn: 1 };
     expect(says(late).evidence).toEqual([ran("base/7", 0, "runs", first(late, 6))]);
     expect(says({ did: hard(5), daysOn: 0 }).patch).toEqual(lightOf("base/6"));
+    expect(says({ did: hard(5), daysOn: 6, sessionOn: 6 }).patch).toEqual(lightOf("base/6"));
   });
 
   test("what ended the run before them, and when", () => {
@@ -352,6 +368,11 @@ describe("a light week to come near a week off", () => {
     const own = (waits?: true) =>
       says({ did: hard(4), light: [6], away: [{ week: 6, days: 5, ...(waits === undefined ? {} : { waits }) }] }).kind;
     expect([own(), own(true)]).toEqual(["none", "none"]);
+  });
+
+  test("the first set of all begins it", () => {
+    const said = says({ did: [1, 0, 4], light: [4] });
+    expect([said.kind, said.evidence[0]!.data["week"]]).toEqual(["move", "base/2"]);
   });
 
   test("one that is over is not moved", () => {

@@ -96,3 +96,27 @@ describe("rising twice running is too much, though each is only one more", () =>
     ["long ago", [1, 2, 2, 2]],
   ])("its neighbour, %s", (_, answers) => expect(after(answers)).toMatchObject({ says: "normal" }));
 });
+
+test("answers are taken in the order of their days, and of their saying on one day", () => {
+  const input = slotTrained({
+    exercise: squat,
+    set: reps(8),
+    sets: 1,
+    place: {},
+    did: [0, 7, 14].map((on) => [on, { ...setDone(8), load: "none" }] as const),
+    hurts: { 0: { where: "knee", howMuch: 3 }, 1: { where: "knee", howMuch: 3 }, 2: { where: "knee", howMuch: 3 } },
+    mornings: { 0: [1, 1], 1: [2, 1], 2: [3, 1] },
+    today: 21,
+  });
+  const { hurts, mornings } = input.record;
+  const told = (record: Partial<typeof input.record>) =>
+    morningAfter({ ...input, record: { ...input.record, ...record } }, hurts[2]!).because[0]!.data;
+  const rising = { where: "knee", on: "2027-03-15", morning: 3, usual: 2, most: 3, rising: true };
+  expect(told({})).toEqual(rising);
+  expect(told({ mornings: mornings.toReversed() })).toEqual(rising);
+  const { at } = hurts[2]!;
+  const oneDay = { hurts: hurts.map((each) => ({ ...each, at })), mornings: mornings.map((each) => ({ ...each, at })) };
+  expect(told({ ...oneDay, mornings: oneDay.mornings.toReversed() })).toEqual(rising);
+  const turned = mornings.map((each, index) => ({ ...each, n: 9 - index }));
+  expect(told({ mornings: turned })).toEqual(rising);
+});

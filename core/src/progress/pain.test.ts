@@ -130,3 +130,9 @@ test("what was done last in the slot is what hurt, else what was asked", () => {
   expect(doing("lunge", "lunge", "squat")).toBe("squat");
   expect(doing()).toBe("press");
 });
+
+test("a little stress is stress: what shares none of it goes on", () => {
+  const input = hurtAt("knee", 4, { exercise: lunge, harder: [squat, extension, press] });
+  expect(codes(input, squat)).toEqual([["progress/pain", "progress/shares-stress"]]);
+  expect(codes(input, extension)).toEqual([]);
+});
