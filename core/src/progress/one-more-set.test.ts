@@ -116,3 +116,23 @@ describe("one more set of a slot", () => {
     expect(oneMoreSet(plan, madeUpCatalogue([]), "row", 0)).toBeUndefined();
   });
 });
+
+describe("one more set, at its edges", () => {
+  const weeksOf = (...counts: readonly number[]) => planOf(counts.map((count) => [[slot("row", "row", count)]]));
+
+  test("four weeks count, the one in which it is asked among them: the fifth back does not, the fourth does", () => {
+    expect(asks(weeksOf(1, 5, 5, 5, 5), 4)!.because.data["from"]).toBe(5);
+    expect(asks(weeksOf(5, 1, 5, 5, 5), 4)!.because.data["from"]).toBe(1);
+    expect(asks(weeksOf(5, 5, 5, 5, 1), 4)!.because.data).toMatchObject({ from: 1, to: 2, most: 2 });
+  });
+
+  test("as much as the most is within it, one more is not", () => {
+    expect(asks(weeksOf(10, 11), 1)).toMatchObject({ ok: true, because: { data: { from: 10, to: 12, most: 12 } } });
+    expect(asks(weeksOf(10, 12), 1)).toMatchObject({ ok: false, because: { data: { from: 10, to: 13, most: 12 } } });
+  });
+
+  test("a week without the muscle is the least there is", () => {
+    const plan = planOf([[[slot("curl", "curl", 3)]], [[slot("row", "row", 1), slot("curl", "curl", 3)]]]);
+    expect(asks(plan, 1)).toMatchObject({ ok: false, because: { data: { muscle: "lats", from: 0, to: 2, most: 1 } } });
+  });
+});

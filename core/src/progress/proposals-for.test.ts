@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../day.ts";
 import type { Decided } from "../measures/index.ts";
+import type { Block } from "../model/index.ts";
 import { madeUpExercise, reps, type SlotTrained, setDone, slotTrained } from "../testing/index.ts";
 import { dosesFor, proposalsFor } from "./index.ts";
 import { propose } from "./proposals-for.ts";
@@ -246,4 +247,85 @@ test("a name is short and told by the patch as well as by the evidence", () => {
     propose(input, patch, [{ code: "progress/comeback", data: { days, ill: false } }]).proposal;
   expect(name(proposal.patch, 1)).toBe(name(proposal.patch, 30));
   expect(name({ slot: "it", change: "pause" })).not.toBe(name(proposal.patch));
+});
+
+describe("a pain that may go on, at its edges", () => {
+  const cautions = [
+    { tag: "knee_deep", ceiling: 2, from: day("2027-01-01"), recheck: day("2027-12-01"), who: "Dr Example" },
+  ] as const;
+  const fell = [
+    [0, { ...setDone(9), load: kg(50) }],
+    [3, { ...setDone(5), load: kg(50) }],
+  ] as const;
+
+  test("a fall stays what it is, whatever the morning after says", () => {
+    const next = dosesFor(trained({ person: { cautions }, ...knee(3), did: fell, mornings: { 1: [6, 1] } }))[0]!.next;
+    expect(next.kind).toBe("down");
+    expect(codes(next.evidence)).toEqual(["progress/under-floor"]);
+  });
+
+  test("at the first of the sessions on which a step rests it holds the step; a usual morning lets it go", () => {
+    const next = (more: Partial<SlotTrained>) => dosesFor(trained({ person: { cautions }, ...more }))[0]!.next;
+    const held = next(knee(3, 0));
+    expect([held.kind, codes(held.refused)]).toEqual(["stay", ["progress/pain", "progress/morning-unanswered"]]);
+    expect(held.refused[0]!.data).toMatchObject({ where: "knee", howMuch: 3 });
+    expect(next({ ...knee(3, 0), mornings: { 0: [2, 1] } }).kind).toBe("up");
+  });
+});
+
+test("a pause names the form, the engine and the record, and is the same on the next day", () => {
+  const [item] = proposalsFor(trained(knee(4)));
+  const [later] = proposalsFor(trained({ ...knee(4), today: 5 }));
+  expect(item!.title).toEqual({ code: "progress/pause", data: { exercise: "squat", until: null } });
+  expect(item!.proposal).toMatchObject({ engine: "1", cut: { phone: 5 } });
+  expect(later!.proposal.proposal).toBe(item!.proposal.proposal);
+  expect(item!.others).toEqual([]);
+});
+
+describe("a sign to stop, with several slots in the session", () => {
+  const input = trained({ hurts: { 1: { where: "chest", howMuch: 2 } } });
+  const plan = {
+    ...input.plan,
+    phases: input.plan.phases.map((phase) => ({
+      ...phase,
+      weeks: phase.weeks.map((week) => ({
+        ...week,
+        sessions: week.sessions.map((session) => ({
+          ...session,
+          blocks: session.blocks.map((block) => ({
+            ...block,
+            slots: block.slots.flatMap((slot) => [{ ...slot, key: "before" }, slot, { ...slot, key: "after" }]),
+          })),
+        })),
+      })),
+    })),
+  };
+  const programme = {
+    ...input.programme,
+    phases: input.programme.phases.map((phase) => ({
+      ...phase,
+      sessions: phase.sessions.map((session) => ({
+        ...session,
+        work: session.work.flatMap((block): Block[] =>
+          "slot" in block ? [{ ...block, slot: "before" }, block, { ...block, slot: "after" }] : [block],
+        ),
+      })),
+    })),
+  };
+  const [hurt] = input.record.hurts;
+  const slotsThatSpeak = (slot: string) =>
+    proposalsFor({ ...input, plan, programme, record: { ...input.record, hurts: [{ ...hurt!, slot }] } })
+      .filter(({ stop }) => stop)
+      .map(({ slot: { key }, title }) => [key, title.code]);
+
+  test("one slot speaks for all: the one in which it came, else the next", () => {
+    expect(slotsThatSpeak("it")).toEqual([["it", "progress/pause-all"]]);
+    expect(slotsThatSpeak("after")).toEqual([["after", "progress/pause-all"]]);
+    expect(slotsThatSpeak("gone")).toEqual([["before", "progress/pause-all"]]);
+  });
+
+  test("without it, only the slot that was trained has earned a step", () => {
+    const steps = proposalsFor({ ...input, plan, programme, record: { ...input.record, hurts: [] } });
+    expect(steps.map(({ slot, stop }) => [slot.key, stop])).toEqual([["it", false]]);
+  });
 });
