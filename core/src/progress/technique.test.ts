@@ -250,3 +250,13 @@ describe("the whole of the way back", () => {
     expect(toCleanLoad({ ...state, exercise, slot: { ...state.slot, load: kg(19) } })).toBeDefined();
   });
 });
+
+test("where the plan asks for no load, the later of the two sessions says from what it goes back", () => {
+  const back = (...loads: readonly [number, number]) => {
+    const state = { ...stateWith([[20, "kept"], ...loads.map((load) => [load, "lost"] as const)]) };
+    const { load: _, ...slot } = state.slot;
+    return toCleanLoad({ ...state, slot })?.patch;
+  };
+  expect(back(10, 40)).toMatchObject({ load: kg(20) });
+  expect(back(40, 10)).toBeUndefined();
+});
