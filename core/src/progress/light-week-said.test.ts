@@ -167,6 +167,21 @@ describe("after so many hard weeks running", () => {
     expect(says({ did: hard(5), daysOn: 6, sessionOn: 6 }).patch).toEqual(lightOf("base/6"));
   });
 
+  test("three of eight sets are less than half of the week that runs, four are half", () => {
+    const evidence = (done: number) => {
+      const input = inputOf({ did: [...hard(5), done], over: 5 });
+      const [phase] = input.plan.phases;
+      const weeks = phase!.weeks.map((week) => ({
+        ...week,
+        sessions: week.sessions.map((session) => ({ ...session, blocks: [...session.blocks, ...session.blocks] })),
+      }));
+      const plan = { ...input.plan, phases: [{ ...phase!, weeks: [...phase!.weeks.slice(0, 5), ...weeks.slice(5)] }] };
+      return lightWeek({ ...input, plan }).evidence[0];
+    };
+    expect(evidence(3)).toEqual(ran("base/7", 0, "runs", first({ did: hard(5) }, 6)));
+    expect(evidence(4)).toEqual(ran("base/7", 6));
+  });
+
   test("what ended the run before them, and when", () => {
     const run = (more: Partial<Told>) => {
       const all = { did: hard(5), ...more };
@@ -336,6 +351,7 @@ describe("a light week to come near a week off", () => {
   test("near is up to three weeks, before it or after", () => {
     expect(moved({ light: [9] }).patch).toEqual(lightOf("base/12", { instead: "base/9" }));
     expect(moved({ light: [10] }).kind).toBe("none");
+    expect(moved({ light: [7] }).patch).toEqual(lightOf("base/12", { instead: "base/7" }));
     const next = (week: number) => says({ did: hard(4), light: [6], weeks: 20, away: [{ week, days: 5 }] });
     expect([7, 9].map((week) => next(week).patch)).toEqual([
       lightOf("base/13", { instead: "base/6" }),
@@ -363,6 +379,7 @@ describe("a light week to come near a week off", () => {
 
   test("stays where the rest came before the first week done, or is its own", () => {
     expect(told(says({ did: [0, 4, 4], light: [4] }))).toEqual(["none", ["hard-weeks", "light-planned"], []]);
+    expect(says({ did: [0, 0, 4], light: [4] }).kind).toBe("none");
     const began = says({ did: hard(2), light: [3], away: [{ week: 1, days: 5, waits: true }] });
     expect(began.kind).toBe("none");
     const own = (waits?: true) =>
