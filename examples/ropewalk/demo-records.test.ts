@@ -5,7 +5,7 @@ import { eventsInput } from "../../core/src/api/index.ts";
 import { addDays, type Day, day } from "../../core/src/day.ts";
 import { CATALOGUE } from "../../core/src/exercises/index.ts";
 import { foldRecord } from "../../core/src/measures/index.ts";
-import { readPlaces, readProgramme, readRoster } from "../../core/src/model/index.ts";
+import { DECISION_KINDS, readPlaces, readProgramme, readRoster } from "../../core/src/model/index.ts";
 import { morningFor, nextRevision } from "../../core/src/revise/index.ts";
 import { DEMO_PROGRAMME, DEMO_SEED, DEMO_STORIES, DEMO_WEEKS, demoRecords } from "../../core/src/simulate/index.ts";
 
@@ -65,16 +65,18 @@ describe.each([0, 1, 2, 3, 4, 5, 6])("ten weeks of records and %i days", (days) 
     expect(tooLarge.length).toBeGreaterThan(0);
   });
 
-  test("records are events that a phone may send, and end the day before", () => {
+  test("records but the coach's words are events that a phone may send, and end the day before", () => {
     for (const { known } of all) {
       const { events } = known;
       expect(events.length).toBeGreaterThan(250);
-      for (let from = 0; from < events.length; from += 100)
-        expect(() => eventsInput.parse({ events: events.slice(from, from + 100) })).not.toThrow();
+      const told = events.filter(({ kind }) => !(DECISION_KINDS as readonly string[]).includes(kind));
+      for (let from = 0; from < told.length; from += 100)
+        expect(() => eventsInput.parse({ events: told.slice(from, from + 100) })).not.toThrow();
       expect(new Set(events.map(({ id }) => id)).size).toBe(events.length);
       const last = Math.max(...events.map(({ at }) => known.dayOf(at)));
       expect(last).toBeLessThan(known.today);
-      expect(last).toBeGreaterThanOrEqual(known.today - 7);
+      // A week at most; somebody who waits for a doctor's word has not trained since.
+      expect(last).toBeGreaterThanOrEqual(known.today - (known.person.id === "tobiah" ? 8 : 7));
       expect(foldRecord(events).sessions.length).toBeGreaterThan(15);
     }
   });
