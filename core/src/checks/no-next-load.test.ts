@@ -1,32 +1,19 @@
 /** Steps to the next load that a room has. */
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../exercises/index.ts";
-import { type Place, readPlaces, readProgramme } from "../model/index.ts";
+import { type Place, readProgramme } from "../model/index.ts";
+import { broughtPlan, sparseRoom } from "../testing/index.ts";
 import { sayFinding } from "../text/index.ts";
 import { checkProgramme } from "./index.ts";
 import { noNextLoad } from "./no-next-load.ts";
-
-/** A week of sessions, each a list of what is done, as somebody writes them down. */
-function plan(days: Readonly<Record<string, readonly string[]>>): string {
-  const sessions = Object.entries(days).map(
-    ([key, work]) =>
-      `      - key: ${key}\n        title: ${key}\n        minutes: 90\n        work:\n${work.map((slot) => `          - { ${slot} }\n`).join("")}`,
-  );
-  return `stave: 1\nid: brought\ntitle: Brought\nversion: 1\ngoal: size\nstatus: intermediate\nunits: kg\nphases:\n  - key: all\n    title: All\n    weeks: 6\n    sessions:\n${sessions.join("")}`;
-}
 
 const bench = "slot: bench, pattern: horizontal push, first: barbell-bench-press";
 const press = "slot: press, pattern: vertical push, first: dumbbell-press-seated";
 
 describe("loads of the room: 20 kg bar, one pair each of 20, 10 and 5 kg, dumbbells of 4, 6, 8 and 20 kg", () => {
-  const read = readPlaces(
-    `stave: 1\nplaces:\n  - id: room\n    name: The room\n    zone: Europe/Vienna\n    has: { bench: 1, rack: 1 }\n    bars: [20 kg]\n    plates: { 20 kg: 1, 10 kg: 1, 5 kg: 1 }\n    dumbbells: { pairs: [4 kg, 6 kg, 8 kg, 20 kg] }\n`,
-    "places.yaml",
-  );
-  if (!read.ok) throw new Error(JSON.stringify(read.problems));
-  const room = read.value.value[0]!;
+  const room = sparseRoom();
   const about = (slot: string, place: Place = room) => {
-    const programme = readProgramme(plan({ mon: [slot] }), "x.yaml");
+    const programme = readProgramme(broughtPlan({ mon: [slot] }), "x.yaml");
     if (!programme.ok) throw new Error(JSON.stringify(programme.problems));
     const { findings } = checkProgramme({ programme: programme.value.programme, catalogue: CATALOGUE, place });
     return findings.filter(({ check }) => check === noNextLoad.id);

@@ -14,4 +14,5 @@ export * from "./published.ts";
 export * from "./recorded.ts";
 export * from "./situation.ts";
 export * from "./slot-trained.ts";
+export * from "./sparse-room.ts";
 export * from "./test-check.ts";
